@@ -1,0 +1,30 @@
+import type { CivilDate } from "../shared/ids.ts";
+import type { Explanation } from "../shared/problem.ts";
+
+/** What an inspection means for due dates: a projection of one sealed entry. */
+export interface DoneRecord {
+  readonly entry: string;
+  /** The site's civil date on which it was done. */
+  readonly on: CivilDate;
+  /** Milliseconds UTC; null when only the date is known, as in old papers. */
+  readonly at: number | null;
+  /** Complete and evaluated: only these move a due date. */
+  readonly counts: boolean;
+  /** By score name: ISO 8601 duration, "at-once", or null. */
+  readonly next: Readonly<Record<string, string | null>>;
+  /** A date carried in from old papers: it moves the date and never counts as proof. */
+  readonly broughtForward?: boolean;
+}
+
+/** Overdue means after `latest`; between `due` and `latest` is due, in the late window. */
+export interface DueWindow {
+  readonly earliest: CivilDate;
+  readonly due: CivilDate;
+  readonly latest: CivilDate;
+  /** The entry this window was computed from; null when the asset was never done. */
+  readonly from: string | null;
+  readonly lastDone: CivilDate | null;
+  readonly why: Explanation;
+}
+
+export type DueStatus = "not-yet" | "early" | "due" | "late-window" | "overdue" | "never-done";

@@ -1,0 +1,181 @@
+import { PARTICULARS_SCHEMA } from "../checklist/meta-schema.ts";
+import { INTERVAL_SCHEMA } from "../due/interval-schema.ts";
+import { CIVIL_DATE, INSTANT, NAME, SHA256, UUID } from "../shared/patterns.ts";
+
+const uuid = { type: "string", pattern: UUID } as const;
+const sha256 = { type: "string", pattern: SHA256 } as const;
+const name = { type: "string", pattern: NAME } as const;
+const civilDate = { type: "string", pattern: CIVIL_DATE } as const;
+const instant = { type: "string", pattern: INSTANT } as const;
+const label = { type: "string", minLength: 1, maxLength: 200 } as const;
+const number = { type: "string", minLength: 1, maxLength: 64 } as const;
+/** Salted SHA-256 of personal text kept beside the log. */
+const commitment = {
+  type: "object",
+  properties: { commit: sha256 },
+  required: ["commit"],
+  additionalProperties: false,
+} as const;
+const particulars = {
+  type: "object",
+  propertyNames: { pattern: NAME },
+  additionalProperties: { type: ["number", "string", "boolean"] },
+  maxProperties: 100,
+} as const;
+/** Where an imported row came from: the same key with the same content is never added twice. */
+const source = {
+  type: "object",
+  properties: { name: label, key: { type: "string", maxLength: 400 }, content: sha256 },
+  required: ["name", "key", "content"],
+  additionalProperties: false,
+} as const;
+const checklistRef = {
+  type: "object",
+  properties: { id: uuid, issue: { type: "integer", minimum: 1 }, hash: sha256 },
+  required: ["id", "issue", "hash"],
+  additionalProperties: false,
+} as const;
+const evidence = {
+  type: "object",
+  propertyNames: { pattern: NAME },
+  additionalProperties: {
+    type: "array",
+    maxItems: 12,
+    items: {
+      type: "object",
+      properties: { kind: { enum: ["photo", "note"] }, sha256, note: commitment },
+      required: ["kind"],
+      additionalProperties: false,
+    },
+  },
+} as const;
+
+const body = <const P, const R extends readonly string[]>(properties: P, required: R) =>
+  ({ type: "object", properties, required, additionalProperties: false }) as const;
+
+/** What each kind of entry says. Whatever a projection reads is here. */
+export const BODY_SCHEMAS = {
+  "estate-named": body({ name: label }, ["name"]),
+  "person-added": body(
+    { person: uuid, role: { enum: ["owner", "manager", "inspector", "auditor"] }, name: commitment },
+    ["person", "role", "name"],
+  ),
+  "device-enrolled": body(
+    { device: uuid, person: uuid, key: { type: "string", maxLength: 400 }, label },
+    ["device", "person", "key"],
+  ),
+  "place-added": body(
+    {
+      place: uuid,
+      parent: { type: ["string", "null"] },
+      level: { enum: ["site", "building", "floor", "room"] },
+      code: label,
+      name: label,
+      /** IANA zone; a site has one, what lies in it shares it. */
+      zone: label,
+      /** Walking order among its sisters. */
+      order: { type: "integer" },
+    },
+    ["place", "parent", "level", "code", "name"],
+  ),
+  "asset-type-issued": body(
+    {
+      assetType: name,
+      version: { type: "integer", minimum: 1 },
+      title: label,
+      particulars: PARTICULARS_SCHEMA,
+      checklists: { type: "array", items: uuid, maxItems: 50, uniqueItems: true },
+    },
+    ["assetType", "version", "title", "particulars", "checklists"],
+  ),
+  "checklist-issued": body(
+    { checklist: checklistRef, document: { type: "object" }, reason: { type: "string", maxLength: 1000 } },
+    ["checklist", "document"],
+  ),
+  "checklist-withdrawn": body({ checklist: checklistRef, reason: { type: "string", maxLength: 1000 } }, [
+    "checklist",
+  ]),
+  "interval-set": body({ interval: uuid, definition: INTERVAL_SCHEMA, reason: label }, [
+    "interval",
+    "definition",
+  ]),
+  "interval-ended": body({ interval: uuid, reason: label }, ["interval"]),
+  registered: body(
+    {
+      number,
+      assetType: name,
+      description: label,
+      place: uuid,
+      particulars,
+      serial: label,
+      order: { type: "integer" },
+      source,
+    },
+    ["number", "assetType", "description", "place", "particulars"],
+  ),
+  "brought-forward": body({ checklist: uuid, doneOn: civilDate, source }, ["checklist", "doneOn"]),
+  "status-changed": body(
+    {
+      status: {
+        enum: [
+          "in-service",
+          "out-of-service",
+          "quarantined",
+          "under-repair",
+          "in-store",
+          "missing",
+          "retired",
+        ],
+      },
+      reason: { type: "string", maxLength: 1000 },
+    },
+    ["status"],
+  ),
+  inspection: body(
+    {
+      checklist: checklistRef,
+      particulars,
+      answers: { type: "object", propertyNames: { pattern: NAME }, maxProperties: 1000 },
+      evidence,
+      /** Points answered by one declaration for their group, never readings. */
+      declared: { type: "array", items: name, maxItems: 1000, uniqueItems: true },
+      cautions: { type: "object", properties: { acknowledgedAt: instant }, additionalProperties: false },
+      startedAt: instant,
+      judgement: { type: "object" },
+      source,
+    },
+    ["checklist", "particulars", "answers", "judgement"],
+  ),
+  "not-completed": body(
+    {
+      checklist: checklistRef,
+      reason: { enum: ["no-access", "not-found", "in-use", "unsafe-to-test", "closed"] },
+      note: commitment,
+      answers: { type: "object", propertyNames: { pattern: NAME }, maxProperties: 1000 },
+    },
+    ["checklist", "reason"],
+  ),
+  "defect-step": body(
+    {
+      /** Entry id of the inspection that raised it, a colon, and the point. */
+      defect: { type: "string", maxLength: 120 },
+      step: { enum: ["made-safe", "repaired", "verified", "deferred"] },
+      note: commitment,
+      until: civilDate,
+    },
+    ["defect", "step"],
+  ),
+  correction: body({ of: uuid, note: commitment }, ["of", "note"]),
+} as const;
+
+export type EntryKind = keyof typeof BODY_SCHEMAS;
+export const ENTRY_KINDS = Object.keys(BODY_SCHEMAS) as readonly EntryKind[];
+/** The kinds a device makes on the round; every other kind is made by the server for a signed-in person. */
+export const DEVICE_KINDS = [
+  "registered",
+  "inspection",
+  "not-completed",
+  "defect-step",
+  "status-changed",
+  "correction",
+] as const satisfies readonly EntryKind[];

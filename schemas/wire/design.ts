@@ -1,0 +1,86 @@
+import type { FromSchema } from "json-schema-to-ts";
+import { PARTICULARS_SCHEMA } from "../checklist/meta-schema.ts";
+import { INTERVAL_SCHEMA } from "../due/interval-schema.ts";
+import { NAME, UUID } from "../shared/patterns.ts";
+import type { Problem } from "../shared/problem.ts";
+
+const label = { type: "string", minLength: 1, maxLength: 200 } as const;
+const uuid = { type: "string", pattern: UUID } as const;
+
+/** POST /api/drafts */
+export const NEW_DRAFT_SCHEMA = {
+  type: "object",
+  properties: {
+    /** Stable id of the checklist this draft would issue; a new one when absent. */
+    checklist: uuid,
+    document: { type: "object" },
+  },
+  required: ["document"],
+  additionalProperties: false,
+} as const;
+export type NewDraft = FromSchema<typeof NEW_DRAFT_SCHEMA>;
+
+/** PUT /api/drafts/:checklist : refused (409) when `revision` is not the stored one. */
+export const SAVE_DRAFT_SCHEMA = {
+  type: "object",
+  properties: { revision: { type: "integer", minimum: 0 }, document: { type: "object" } },
+  required: ["revision", "document"],
+  additionalProperties: false,
+} as const;
+export type SaveDraft = FromSchema<typeof SAVE_DRAFT_SCHEMA>;
+
+/** POST /api/drafts/:checklist/issue */
+export const ISSUE_DRAFT_SCHEMA = {
+  type: "object",
+  properties: {
+    revision: { type: "integer", minimum: 0 },
+    reason: { type: "string", maxLength: 1000 },
+  },
+  required: ["revision"],
+  additionalProperties: false,
+} as const;
+export type IssueDraft = FromSchema<typeof ISSUE_DRAFT_SCHEMA>;
+
+export interface DraftRow {
+  readonly checklist: string;
+  readonly revision: number;
+  /** As typed so far: it need not be a well-formed checklist yet. */
+  readonly document: Readonly<Record<string, unknown>>;
+  readonly changedAt: string;
+  readonly changedBy: string;
+  readonly problems: readonly Problem[];
+  /** Newest issue, or 0. */
+  readonly lastIssue: number;
+}
+
+/** PUT /api/asset-types/:name */
+export const ASSET_TYPE_SCHEMA = {
+  type: "object",
+  properties: {
+    assetType: { type: "string", pattern: NAME },
+    title: label,
+    particulars: PARTICULARS_SCHEMA,
+    checklists: { type: "array", items: uuid, maxItems: 50, uniqueItems: true },
+  },
+  required: ["assetType", "title", "particulars", "checklists"],
+  additionalProperties: false,
+} as const;
+export type AssetTypeBody = FromSchema<typeof ASSET_TYPE_SCHEMA>;
+
+/** POST /api/intervals and PUT /api/intervals/:id take an interval definition. */
+export { INTERVAL_SCHEMA as INTERVAL_BODY_SCHEMA };
+
+/** POST /api/places */
+export const ADD_PLACE_SCHEMA = {
+  type: "object",
+  properties: {
+    parent: { oneOf: [uuid, { type: "null" }] },
+    level: { enum: ["site", "building", "floor", "room"] },
+    code: label,
+    name: label,
+    zone: label,
+  },
+  required: ["parent", "level", "code", "name"],
+  additionalProperties: false,
+} as const;
+export type AddPlace = FromSchema<typeof ADD_PLACE_SCHEMA>;

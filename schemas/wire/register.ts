@@ -1,0 +1,148 @@
+import type { Checklist } from "../checklist/meta-schema.ts";
+import type { Particulars } from "../checklist/answer-types.ts";
+import type { ParticularDefinitions } from "../checklist/meta-schema.ts";
+import type { DueStatus } from "../due/window.ts";
+import type { IntervalDefinition } from "../due/interval-schema.ts";
+import type { OverallVerdict } from "../judge/judgement.ts";
+import type { Entry, SealedLeaf } from "../log/entry.ts";
+import type { BodyOf } from "../log/entry.ts";
+import type { Explanation } from "../shared/problem.ts";
+
+/** Replies of the read routes. Civil dates are ISO strings on the wire, instants RFC 3339. */
+
+export interface PlaceRow {
+  readonly id: string;
+  readonly parent: string | null;
+  readonly level: "site" | "building" | "floor" | "room";
+  readonly code: string;
+  readonly name: string;
+  readonly zone: string;
+  readonly order: number;
+}
+
+export type AssetStatus = BodyOf<"status-changed">["status"];
+
+export interface AssetRow {
+  readonly id: string;
+  readonly number: string;
+  readonly assetType: string;
+  readonly description: string;
+  readonly site: string;
+  readonly place: string;
+  /** Names from the site down, such as ["Boat Workshop", "Slipway"]. */
+  readonly path: readonly string[];
+  readonly particulars: Particulars;
+  readonly serial: string | null;
+  readonly status: AssetStatus;
+  readonly order: number;
+  readonly registeredOn: string;
+}
+
+export interface DueRow {
+  readonly asset: string;
+  readonly number: string;
+  readonly description: string;
+  readonly site: string;
+  readonly place: string;
+  readonly interval: string;
+  readonly intervalTitle: string;
+  readonly checklist: string;
+  readonly earliest: string;
+  readonly due: string;
+  readonly latest: string;
+  readonly status: DueStatus;
+  readonly lastDone: string | null;
+  readonly lastVerdict: OverallVerdict;
+  readonly why: Explanation;
+}
+
+export interface ChecklistRow {
+  readonly id: string;
+  readonly issue: number;
+  readonly hash: string;
+  readonly title: string;
+  readonly status: "issued" | "withdrawn";
+  readonly issuedOn: string;
+  readonly document: Checklist;
+}
+
+export interface AssetTypeRow {
+  readonly assetType: string;
+  readonly version: number;
+  readonly title: string;
+  readonly particulars: ParticularDefinitions;
+  readonly checklists: readonly string[];
+}
+
+export interface IntervalRow {
+  readonly id: string;
+  readonly definition: IntervalDefinition;
+}
+
+export interface DefectRow {
+  readonly id: string;
+  /** Number people call it by. */
+  readonly number: number;
+  readonly asset: string;
+  readonly assetNumber: string;
+  readonly assetDescription: string;
+  readonly site: string;
+  readonly point: string;
+  readonly title: string;
+  readonly grade: "danger-now" | "by-a-date" | "observation";
+  readonly by: string | null;
+  readonly raisedOn: string;
+  readonly raisedBy: string;
+  readonly step: "raised" | "made-safe" | "repaired" | "verified" | "deferred";
+  /** A later reading on the same point passed; it still has to be verified. */
+  readonly passedSince: string | null;
+}
+
+export interface PersonRow {
+  readonly id: string;
+  /** Empty when erased. */
+  readonly name: string;
+  readonly role: "owner" | "manager" | "inspector" | "auditor";
+}
+
+export interface LastResult {
+  readonly asset: string;
+  readonly checklist: string;
+  readonly entry: string;
+  readonly on: string;
+  readonly overall: OverallVerdict;
+  /** Readings as entered, by point, for the hollow dot on the limit line. */
+  readonly readings: Readonly<Record<string, { value: number; unit: string; comparator?: string }>>;
+}
+
+/** One entry as history shows it: with the names and texts that still stand beside the log. */
+export interface HistoryEntry {
+  readonly entry: Entry;
+  readonly leaf: SealedLeaf;
+  readonly authorName: string;
+  /** Texts by commitment. */
+  readonly contents: Readonly<Record<string, string>>;
+}
+
+/** Everything a device needs to walk one site's round without a network. */
+export interface SiteBundle {
+  readonly site: PlaceRow;
+  readonly places: readonly PlaceRow[];
+  readonly assets: readonly AssetRow[];
+  readonly due: readonly DueRow[];
+  readonly assetTypes: readonly AssetTypeRow[];
+  readonly intervals: readonly IntervalRow[];
+  /** Issued checklists that the site's assets use, newest issue of each. */
+  readonly checklists: readonly ChecklistRow[];
+  readonly lastResults: readonly LastResult[];
+  readonly defects: readonly DefectRow[];
+  /** Newest sequence number this bundle knows; the next refresh asks for what came after. */
+  readonly cursor: number;
+  readonly today: string;
+}
+
+export interface Page<Row> {
+  readonly rows: readonly Row[];
+  /** Opaque; null on the last page. */
+  readonly next: string | null;
+}
