@@ -236,6 +236,7 @@ async function suites(filters) {
     count.failed = result.numFailedTests + broken.length;
     count.skipped = result.numPendingTests + result.numTodoTests;
   }
+  if (count.passed + count.failed === 0) say("no test ran");
   if (status !== 0 && count.failed === 0) count.failed = 1;
   return count;
 }
@@ -244,17 +245,17 @@ async function test(filters) {
   whenAbandoned(() => stop("SIGTERM"));
   await ready(Object.keys(PARTS));
   const { findBrowser } = await import("./tests/browser/find.mjs");
-  const browser = await findBrowser({ cache: join(CACHE, "browser"), log: say });
+  const browser = await findBrowser({ cache: join(CACHE, "browser"), log: say }).catch((error) => {
+    throw new Stop(error.message);
+  });
   if (browser) process.env.CHROMIUM = browser;
   else say("no browser could be found: the journeys will fail; set CHROMIUM to the path of one");
   const none = { passed: 0, failed: 0, skipped: 0 };
   const counts = [filters.length > 0 ? none : await checks(), await suites(filters)];
   const sum = (kind) => counts[0][kind] + counts[1][kind];
-  const ran = counts[1].passed + counts[1].failed > 0;
-  if (!ran) say("no test ran");
   const skipped = sum("skipped") > 0 ? `, ${sum("skipped")} skipped` : "";
   process.stdout.write(`\n${sum("passed")} passed, ${sum("failed")} failed${skipped}\n`);
-  process.exitCode = ran && sum("failed") === 0 ? 0 : 1;
+  process.exitCode = counts[1].passed > 0 && sum("failed") === 0 ? 0 : 1;
 }
 
 const COMMANDS = {
