@@ -1,0 +1,113 @@
+import type {
+  Answers,
+  ChecklistRow,
+  Evidence,
+  Problem,
+  SignedEntry,
+  SiteBundle,
+} from "@roundbook/schemas";
+import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+
+/** An inspection under way: saved as each answer is given, so that a killed tab reopens where it was. */
+export interface Draft {
+  /** `draftKey(asset, checklist hash)` */
+  readonly key: string;
+  readonly asset: string;
+  readonly site: string;
+  readonly checklistHash: string;
+  readonly person: string;
+  readonly startedAt: number;
+  readonly changedAt: number;
+  readonly answers: Answers;
+  readonly evidence: Evidence;
+  readonly declared: readonly string[];
+  readonly cautionsAt: number | null;
+}
+
+/** What the device shows of an entry without opening it. */
+export interface EntrySummary {
+  readonly number: string;
+  readonly description: string;
+  readonly words: string;
+  readonly overall: string | null;
+}
+
+/**
+ * `waiting`: not acknowledged yet, for whatever reason. `later`: the server does not know its
+ * checklist or asset yet and asks for it again. `refused`: a person must look.
+ * None of them is ever dropped by the app.
+ */
+export type OutboxState = "waiting" | "later" | "refused";
+
+export interface OutboxRow {
+  readonly id: string;
+  readonly signed: SignedEntry;
+  readonly person: string;
+  readonly state: OutboxState;
+  readonly problems: readonly Problem[];
+  readonly madeAt: number;
+  readonly summary: EntrySummary;
+  /** The draft it was made from, so that it can be taken back while it waits. */
+  readonly draft: Draft | null;
+}
+
+export interface SentRow {
+  readonly id: string;
+  readonly seq: number;
+  readonly sentAt: number;
+  readonly summary: EntrySummary;
+}
+
+/** A photo: content-addressed, never overwritten, kept until the server has acknowledged its hash. */
+export interface EvidenceRow {
+  readonly sha256: string;
+  readonly blob: Blob;
+  readonly sent: boolean;
+  readonly takenAt: number;
+}
+
+export interface KeyRow {
+  readonly person: string;
+  readonly device: string;
+  readonly keys: CryptoKeyPair;
+  readonly enrolled: boolean;
+}
+
+export interface BundleRow {
+  readonly site: string;
+  readonly bundle: SiteBundle;
+  readonly fetchedAt: number;
+}
+
+export interface DeviceSchema extends DBSchema {
+  bundles: { key: string; value: BundleRow };
+  checklists: { key: string; value: ChecklistRow };
+  drafts: { key: string; value: Draft };
+  outbox: { key: string; value: OutboxRow };
+  sent: { key: string; value: SentRow; indexes: { sentAt: number } };
+  evidence: { key: string; value: EvidenceRow };
+  keys: { key: string; value: KeyRow };
+  settings: { key: string; value: unknown };
+}
+
+export type DeviceDatabase = IDBPDatabase<DeviceSchema>;
+
+/** Opens (and on first use makes) what this device keeps. Closes itself when a newer app needs to upgrade it. */
+export const openDevice = (name = "roundbook"): Promise<DeviceDatabase> => {
+  const opening: Promise<DeviceDatabase> = openDB<DeviceSchema>(name, 1, {
+    upgrade(database) {
+      database.createObjectStore("bundles", { keyPath: "site" });
+      database.createObjectStore("checklists", { keyPath: "hash" });
+      database.createObjectStore("drafts", { keyPath: "key" });
+      database.createObjectStore("outbox", { keyPath: "id" });
+      database.createObjectStore("sent", { keyPath: "id" }).createIndex("sentAt", "sentAt");
+      database.createObjectStore("evidence", { keyPath: "sha256" });
+      database.createObjectStore("keys", { keyPath: "person" });
+      database.createObjectStore("settings");
+    },
+    blocking() {
+      void opening.then((database) => database.close());
+    },
+  });
+  return opening;
+};

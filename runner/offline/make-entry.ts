@@ -1,0 +1,86 @@
+import {
+  type Answers,
+  type BodyOf,
+  type Content,
+  commitBytes,
+  type DEVICE_KINDS,
+  type Entry,
+  type EntryOf,
+  entryBytes,
+  type SignedEntry,
+  toHex,
+  type WrittenText,
+} from "@roundbook/schemas";
+import { v7 } from "uuid";
+import type { KeyRow } from "./database.ts";
+import { sign } from "./device-key.ts";
+
+type DeviceKind = (typeof DEVICE_KINDS)[number];
+
+const sha256 = async (bytes: Uint8Array): Promise<Uint8Array> =>
+  new Uint8Array(await crypto.subtle.digest("SHA-256", bytes as BufferSource));
+
+/** Replaces personal text by its salted commitment and gathers what it stands for. */
+export class Commitments {
+  readonly contents: Content[] = [];
+
+  async of(text: string): Promise<{ commit: string }> {
+    const salt = toHex(crypto.getRandomValues(new Uint8Array(16)));
+    const commit = toHex(await sha256(commitBytes(salt, text)));
+    this.contents.push({ commit, salt, text });
+    return { commit };
+  }
+
+  async written(text: WrittenText): Promise<{ commit: string }> {
+    return typeof text === "string" ? this.of(text) : text;
+  }
+
+  /** Answers with every text a person wrote (text points, notes on absences) committed. */
+  async answers(answers: Answers, textPoints: ReadonlySet<string>): Promise<Answers> {
+    const committed: [string, Answers[string]][] = [];
+    for (const [point, answer] of Object.entries(answers)) {
+      if (typeof answer === "string" && textPoints.has(point)) {
+        committed.push([point, await this.of(answer)]);
+      } else if (typeof answer === "object" && "absent" in answer && answer.absent.note) {
+        const note = await this.written(answer.absent.note);
+        committed.push([point, { absent: { ...answer.absent, note } }]);
+      } else committed.push([point, answer]);
+    }
+    return Object.fromEntries(committed);
+  }
+}
+
+export interface EntryParts<K extends DeviceKind> {
+  readonly kind: K;
+  readonly asset: string;
+  readonly body: BodyOf<K>;
+  readonly contents: readonly Content[];
+  /** Device clock, milliseconds UTC. */
+  readonly now: number;
+  /** ISO date at the site, corrected by the last known offset from the server's clock. */
+  readonly civilDate: string;
+}
+
+/** Hashes and signs an entry: from here on no member of it may change. */
+export const makeEntry = async <K extends DeviceKind>(
+  key: KeyRow,
+  parts: EntryParts<K>,
+): Promise<SignedEntry> => {
+  const entry: EntryOf<K> = {
+    id: v7(),
+    kind: parts.kind,
+    asset: parts.asset,
+    author: key.person,
+    device: key.device,
+    happenedAt: new Date(parts.now).toISOString(),
+    civilDate: parts.civilDate,
+    body: parts.body,
+  };
+  const hash = await sha256(entryBytes(entry as Entry));
+  return {
+    entry: entry as Entry,
+    hash: toHex(hash),
+    signature: await sign(key, hash),
+    contents: parts.contents,
+  };
+};
