@@ -57,7 +57,11 @@ const body = <const P, const R extends readonly string[]>(properties: P, require
 export const BODY_SCHEMAS = {
   "estate-named": body({ name: label }, ["name"]),
   "person-added": body(
-    { person: uuid, role: { enum: ["owner", "manager", "inspector", "auditor"] }, name: commitment },
+    {
+      person: uuid,
+      role: { enum: ["owner", "manager", "inspector", "auditor"] },
+      name: commitment,
+    },
     ["person", "role", "name"],
   ),
   "device-enrolled": body(
@@ -89,12 +93,17 @@ export const BODY_SCHEMAS = {
     ["assetType", "version", "title", "particulars", "checklists"],
   ),
   "checklist-issued": body(
-    { checklist: checklistRef, document: { type: "object" }, reason: { type: "string", maxLength: 1000 } },
+    {
+      checklist: checklistRef,
+      document: { type: "object" },
+      reason: { type: "string", maxLength: 1000 },
+    },
     ["checklist", "document"],
   ),
-  "checklist-withdrawn": body({ checklist: checklistRef, reason: { type: "string", maxLength: 1000 } }, [
-    "checklist",
-  ]),
+  "checklist-withdrawn": body(
+    { checklist: checklistRef, reason: { type: "string", maxLength: 1000 } },
+    ["checklist"],
+  ),
   "interval-set": body({ interval: uuid, definition: INTERVAL_SCHEMA, reason: label }, [
     "interval",
     "definition",
@@ -139,7 +148,11 @@ export const BODY_SCHEMAS = {
       evidence,
       /** Points answered by one declaration for their group, never readings. */
       declared: { type: "array", items: name, maxItems: 1000, uniqueItems: true },
-      cautions: { type: "object", properties: { acknowledgedAt: instant }, additionalProperties: false },
+      cautions: {
+        type: "object",
+        properties: { acknowledgedAt: instant },
+        additionalProperties: false,
+      },
       startedAt: instant,
       judgement: { type: "object" },
       source,

@@ -1,7 +1,7 @@
 import type { FromSchema } from "json-schema-to-ts";
 import type { Judgement } from "../judge/judgement.ts";
 import { CIVIL_DATE, INSTANT, SHA256, UUID } from "../shared/patterns.ts";
-import { BODY_SCHEMAS, ENTRY_KINDS, type EntryKind } from "./bodies.ts";
+import { type BODY_SCHEMAS, ENTRY_KINDS, type EntryKind } from "./bodies.ts";
 
 const head = {
   id: { type: "string", pattern: UUID },
@@ -33,7 +33,10 @@ interface EntryHead {
 
 export type BodyOf<K extends EntryKind> = FromSchema<(typeof BODY_SCHEMAS)[K]>;
 /** What the SHA-256 over the RFC 8785 canonical form covers: exactly these members. */
-export type EntryOf<K extends EntryKind> = EntryHead & { readonly kind: K; readonly body: BodyOf<K> };
+export type EntryOf<K extends EntryKind> = EntryHead & {
+  readonly kind: K;
+  readonly body: BodyOf<K>;
+};
 export type Entry = { [K in EntryKind]: EntryOf<K> }[EntryKind];
 
 /** Personal text kept beside the log: `commit` = SHA-256 of salt (hex) + "\n" + text, in UTF-8. */
