@@ -5,7 +5,6 @@ import {
   commitBytes,
   type DEVICE_KINDS,
   type Entry,
-  type EntryOf,
   entryBytes,
   type SignedEntry,
   toHex,
@@ -50,10 +49,13 @@ export class Commitments {
   }
 }
 
-export interface EntryParts<K extends DeviceKind> {
-  readonly kind: K;
+/** What a person did, before it is an entry. */
+export type Made = {
+  [K in DeviceKind]: { readonly kind: K; readonly body: BodyOf<K> };
+}[DeviceKind];
+
+export interface MadeWhere {
   readonly asset: string;
-  readonly body: BodyOf<K>;
   readonly contents: readonly Content[];
   /** Device clock, milliseconds UTC. */
   readonly now: number;
@@ -62,25 +64,25 @@ export interface EntryParts<K extends DeviceKind> {
 }
 
 /** Hashes and signs an entry: from here on no member of it may change. */
-export const makeEntry = async <K extends DeviceKind>(
+export const makeEntry = async (
   key: KeyRow,
-  parts: EntryParts<K>,
+  made: Made,
+  where: MadeWhere,
 ): Promise<SignedEntry> => {
-  const entry: EntryOf<K> = {
+  const entry = {
     id: v7(),
-    kind: parts.kind,
-    asset: parts.asset,
+    ...made,
+    asset: where.asset,
     author: key.person,
     device: key.device,
-    happenedAt: new Date(parts.now).toISOString(),
-    civilDate: parts.civilDate,
-    body: parts.body,
-  };
-  const hash = await sha256(entryBytes(entry as Entry));
+    happenedAt: new Date(where.now).toISOString(),
+    civilDate: where.civilDate,
+  } satisfies Entry;
+  const hash = await sha256(entryBytes(entry));
   return {
-    entry: entry as Entry,
+    entry,
     hash: toHex(hash),
     signature: await sign(key, hash),
-    contents: parts.contents,
+    contents: where.contents,
   };
 };

@@ -259,7 +259,11 @@ export const CHECKLIST_SCHEMA = {
     type: { const: "object" },
     particulars: mapOf(particular, 100),
     values: mapOf(value, 100),
-    cautions: { type: "array", items: { type: "string", minLength: 1, maxLength: 2000 }, maxItems: 20 },
+    cautions: {
+      type: "array",
+      items: { type: "string", minLength: 1, maxLength: 2000 },
+      maxItems: 20,
+    },
     groups: {
       type: "array",
       maxItems: 100,

@@ -45,7 +45,12 @@ export interface SignedEntry {
  * server does not know yet. `refused`: a person must look; the device keeps it.
  */
 export type EntryOutcome =
-  | { readonly id: string; readonly outcome: "sealed" | "already"; readonly seq: number; readonly leaf: SealedLeaf }
+  | {
+      readonly id: string;
+      readonly outcome: "sealed" | "already";
+      readonly seq: number;
+      readonly leaf: SealedLeaf;
+    }
   | {
       readonly id: string;
       readonly outcome: "retry-later" | "refused";

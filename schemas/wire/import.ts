@@ -30,7 +30,17 @@ const assetColumns = {
   type: "object",
   properties: {
     number: column,
-    assetType: { oneOf: [{ type: "object", properties: { column }, required: ["column"], additionalProperties: false }, name] },
+    assetType: {
+      oneOf: [
+        {
+          type: "object",
+          properties: { column },
+          required: ["column"],
+          additionalProperties: false,
+        },
+        name,
+      ],
+    },
     description: column,
     /** Columns from the site down; a single fixed site through `site`. */
     place: { type: "array", items: column, maxItems: 4 },

@@ -1,11 +1,9 @@
-import type { Checklist } from "../checklist/meta-schema.ts";
 import type { Particulars } from "../checklist/answer-types.ts";
-import type { ParticularDefinitions } from "../checklist/meta-schema.ts";
-import type { DueStatus } from "../due/window.ts";
+import type { Checklist, ParticularDefinitions } from "../checklist/meta-schema.ts";
 import type { IntervalDefinition } from "../due/interval-schema.ts";
+import type { DueStatus } from "../due/window.ts";
 import type { OverallVerdict } from "../judge/judgement.ts";
-import type { Entry, SealedLeaf } from "../log/entry.ts";
-import type { BodyOf } from "../log/entry.ts";
+import type { BodyOf, Entry, SealedLeaf } from "../log/entry.ts";
 import type { Explanation } from "../shared/problem.ts";
 
 /** Replies of the read routes. Civil dates are ISO strings on the wire, instants RFC 3339. */
