@@ -1,0 +1,92 @@
+import type { ReactNode } from "react";
+import { classes } from "./classes.ts";
+import { ProblemMark } from "./problems.tsx";
+import { Target } from "./target.tsx";
+
+export interface PointProps {
+  readonly number: string;
+  readonly question: ReactNode;
+  readonly help?: ReactNode;
+  /** An `Answer`, a `Verdict`, both, or a plain word such as "not yet". */
+  readonly answer?: ReactNode;
+  readonly open?: boolean;
+  /** Opens or closes it; without it the head is plain. */
+  readonly onToggle?: () => void;
+  readonly problem?: { readonly number: number; readonly label: string; readonly href?: string };
+  readonly id?: string;
+  /** The body, printed only when open. */
+  readonly children?: ReactNode;
+}
+
+/** Number | question | answer; the open one stands behind a 6 px bar. */
+export function Point(props: PointProps) {
+  const { number, question, help, answer, open, onToggle, problem, id, children } = props;
+  return (
+    <section className={classes("point", open && "point-open")} id={id}>
+      <Target className="point-target" onPress={onToggle} expanded={open ?? false}>
+        <span className="point-number">{number}</span>
+        <span>
+          <span className="point-question">
+            {question}
+            {problem && <ProblemMark {...problem} href={onToggle ? undefined : problem.href} />}
+          </span>
+          {help !== undefined && <span className="row-second">{help}</span>}
+        </span>
+        {answer !== undefined && <span className="point-answer">{answer}</span>}
+      </Target>
+      {open && children !== undefined && <div className="point-body">{children}</div>}
+    </section>
+  );
+}
+
+/** What a person answered; `ditto` when it was declared for a group. */
+export function Answer({
+  ditto,
+  children,
+}: {
+  /** The words read out in place of the ditto mark. */
+  readonly ditto?: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <span className="answer">
+      {ditto !== undefined && <Ditto label={ditto} />}
+      {children}
+    </span>
+  );
+}
+
+function Ditto({ label }: { readonly label: string }) {
+  return (
+    <>
+      <span className="ditto" aria-hidden="true">
+        ”
+      </span>
+      <span className="unseen">{label} </span>
+    </>
+  );
+}
+
+/** One line saying who declared an answer for a group, when, and for how many points. */
+export function GroupAnswer({
+  says,
+  children,
+  action,
+}: {
+  readonly says: string;
+  readonly children: ReactNode;
+  readonly action?: ReactNode;
+}) {
+  return (
+    <div className="group-answer">
+      <span className="ditto" aria-hidden="true">
+        ”
+      </span>
+      <div>
+        <strong>{says}</strong>
+        <p className="second">{children}</p>
+      </div>
+      {action}
+    </div>
+  );
+}

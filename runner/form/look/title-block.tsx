@@ -1,0 +1,33 @@
+import type { ReactNode } from "react";
+import { classes } from "./classes.ts";
+import { widerThanMargin } from "./margin-number.ts";
+
+export interface TitleBlockProps {
+  /** What the page is called by: an asset's, a site's or a checklist's number. */
+  readonly number?: string;
+  /** The number was written by this person and not yet by the book. */
+  readonly numberWritten?: boolean;
+  readonly title: string;
+  readonly second?: ReactNode;
+  readonly actions?: ReactNode;
+  /** The designer's pages hold their actions in a line of their own. */
+  readonly actionsAbove?: boolean;
+  readonly size?: "page" | "fill";
+}
+
+export function TitleBlock(props: TitleBlockProps) {
+  const { number, numberWritten, title, second, actions, actionsAbove, size = "page" } = props;
+  return (
+    <header
+      className={classes("title", size === "fill" && "title-fill", actionsAbove && "title-above")}
+      data-wide-number={number !== undefined && widerThanMargin(number, 20) ? "" : undefined}
+    >
+      <div className={classes("title-number", numberWritten && "written")}>{number}</div>
+      <div className="title-words">
+        <h1>{title}</h1>
+        {second !== undefined && <p>{second}</p>}
+      </div>
+      {actions !== undefined && <div className="title-actions">{actions}</div>}
+    </header>
+  );
+}
