@@ -1,0 +1,131 @@
+import type { ValueDefinition } from "../checklist/meta-schema.ts";
+import {
+  type Failure,
+  type FormulaEngine,
+  failure,
+  isFailure,
+  type NameTypes,
+  type Scalar,
+} from "../formulas/engine-type.ts";
+import { isLookUpFailure, lookUp } from "../tables/look-up.ts";
+import type { Unit } from "../units/unit.ts";
+import { convert, sameUnit, unitOf } from "../units/units.ts";
+import type { Run } from "./run.ts";
+
+/** Something that comes to a value during a run. */
+export interface Expression {
+  readonly source: string;
+  evaluate(run: Run): Scalar | Failure;
+  /** The arithmetic with its numbers, where there is any. */
+  working?(run: Run): string;
+  /** The value when it needs no run. */
+  readonly constant?: number;
+}
+
+const always = (source: string, outcome: Failure): Expression => ({
+  source,
+  evaluate: () => outcome,
+});
+
+export const constant = (value: number): Expression => ({
+  source: String(value),
+  evaluate: () => value,
+  constant: value,
+});
+
+/** A number of one unit in another: as it is where either is unknown, as plain numbers are. */
+function inUnit(
+  value: number,
+  from: Unit | null | undefined,
+  to: Unit | undefined,
+): number | Failure {
+  if (!from || to === undefined || sameUnit(from, to)) return value;
+  return (
+    convert(value, from.code, to.code) ??
+    failure("unit-not-convertible", { unit: from.code, to: to.code })
+  );
+}
+
+export const unitNamed = (code: string | undefined): Unit | undefined =>
+  code === undefined ? undefined : unitOf(code);
+
+/** The expression's number in another unit; anything but a number is left alone. */
+export function convertedTo(
+  expression: Expression,
+  from: Unit | null | undefined,
+  to: Unit | undefined,
+): Expression {
+  if (!from || to === undefined || sameUnit(from, to)) return expression;
+  const turn = (value: Scalar | Failure) =>
+    typeof value === "number" ? inUnit(value, from, to) : value;
+  if (expression.constant !== undefined) {
+    const value = turn(expression.constant);
+    return typeof value === "number"
+      ? { ...expression, constant: value, evaluate: () => value }
+      : { source: expression.source, evaluate: () => value };
+  }
+  return { ...expression, evaluate: (run) => turn(expression.evaluate(run)) };
+}
+
+/** What compiles the formulas of one checklist; a formula that is refused fails whenever it is asked. */
+export class Compiler {
+  readonly #engine: FormulaEngine | undefined;
+  readonly #names: NameTypes;
+
+  constructor(engine: FormulaEngine | undefined, names: NameTypes) {
+    this.#engine = engine;
+    this.#names = names;
+  }
+
+  /** @throws TypeError when there is no engine to compile it with. */
+  formula(source: string, to?: Unit): Expression {
+    if (this.#engine === undefined) throw new TypeError(`no formula engine for "${source}"`);
+    const compiled = this.#engine.compile(source, this.#names);
+    if (!compiled.ok) {
+      const cause = compiled.problems[0]?.code ?? "unknown";
+      return always(source, failure("formula-refused", { formula: source, cause }));
+    }
+    const formula = compiled.value;
+    const expression: Expression = {
+      source,
+      evaluate: (run) => {
+        run.need(formula.names);
+        return formula.evaluate(run.context);
+      },
+      working: (run) => {
+        run.need(formula.names);
+        return formula.working(run.context);
+      },
+    };
+    return convertedTo(expression, formula.unit, to);
+  }
+
+  value(definition: ValueDefinition): Expression {
+    const { const: fixed, formula, table } = definition;
+    if (fixed !== undefined) return constant(fixed);
+    if (formula !== undefined) return this.formula(formula, unitNamed(definition.unit));
+    if (table === undefined) return always("", failure("missing", { name: "value" }));
+    const inputs = table.inputs.map((source) => this.formula(source));
+    return {
+      source: "",
+      evaluate: (run) => {
+        const hit = lookUp(
+          table,
+          inputs.map((input) => input.evaluate(run)),
+        );
+        return isLookUpFailure(hit) ? hit : hit.value;
+      },
+    };
+  }
+}
+
+/** A number or the failure that stands in its place. */
+export function numberOf(expression: Expression, run: Run): number | Failure {
+  const outcome = expression.evaluate(run);
+  if (isFailure(outcome)) return outcome;
+  if (typeof outcome !== "number")
+    return failure("wrong-type", { name: expression.source, expected: "number" });
+  return Number.isFinite(outcome)
+    ? outcome
+    : failure("not-finite", { operation: expression.source });
+}
