@@ -1,0 +1,24 @@
+import type { Checklist } from "./meta-schema.ts";
+
+export interface OrderedGroup {
+  /** Null for the points that stand in no group; they come first. */
+  readonly group: {
+    readonly id: string;
+    readonly title: string;
+    readonly groupAnswer: boolean;
+  } | null;
+  readonly points: readonly string[];
+}
+
+/**
+ * The order in which points are asked: ungrouped ones first, in the document's order, then group by
+ * group. Every point comes once, even when a faulty document names it twice or not at all.
+ */
+export const pointsInOrder = (doc: Checklist): readonly OrderedGroup[] => {
+  const left = new Set(Object.keys(doc.properties));
+  const groups = (doc.groups ?? []).map(({ id, title, groupAnswer = false, points }) => ({
+    group: { id, title, groupAnswer },
+    points: points.filter((point) => left.delete(point)),
+  }));
+  return left.size > 0 ? [{ group: null, points: [...left] }, ...groups] : groups;
+};

@@ -1,0 +1,154 @@
+import { nearest } from "../shared/nearest.ts";
+import { type Problem, problem, type Result } from "../shared/problem.ts";
+import type { Unit } from "../units/unit.ts";
+import { sameUnit } from "../units/units.ts";
+import { combineUnits } from "./check-units.ts";
+import type { Expected, NameTypes, ScalarType } from "./engine-type.ts";
+import type { Node, Place } from "./tree.ts";
+
+interface Kind {
+  readonly type: ScalarType;
+  readonly unit: Unit | null;
+}
+export interface Checked extends Kind {
+  readonly used: readonly string[];
+}
+
+const BOOLEAN: Kind = { type: "boolean", unit: null };
+const at = ({ start, end }: Place) => ({ start, end });
+
+/** One walk that finds unknown names, types and units; null stands for what already has a problem. */
+class Check {
+  readonly problems: Problem[] = [];
+  readonly used = new Set<string>();
+  readonly names: NameTypes;
+
+  constructor(names: NameTypes) {
+    this.names = names;
+  }
+
+  kindOf(node: Node): Kind | null {
+    switch (node.kind) {
+      case "literal":
+        return { type: typeof node.value as ScalarType, unit: null };
+      case "name":
+        return this.name(node.name, node);
+      case "negate":
+        return this.need(node.operand, "number");
+      case "not":
+        return this.need(node.operand, "boolean");
+      case "and":
+      case "or": {
+        const sides = [this.need(node.left, "boolean"), this.need(node.right, "boolean")];
+        return sides.includes(null) ? null : BOOLEAN;
+      }
+      case "arithmetic": {
+        const left = this.need(node.left, "number");
+        const right = this.need(node.right, "number");
+        if (!left || !right) return null;
+        const unit = combineUnits(node.op, left.unit, right.unit);
+        return unit === undefined ? this.units(left, right, node) : { type: "number", unit };
+      }
+      case "ordering": {
+        const left = this.need(node.left, "number");
+        const right = this.need(node.right, "number");
+        return left && right && this.same(left, right, node.right) && BOOLEAN;
+      }
+      case "equality":
+        return this.alike([node.left, node.right]) && BOOLEAN;
+      case "in":
+        return this.alike([node.left, ...node.list]) && BOOLEAN;
+      case "choose": {
+        const test = this.need(node.test, "boolean");
+        const branch = this.alike([node.yes, node.no]);
+        return test && branch;
+      }
+      case "call":
+        return this.alike(node.args, "number");
+    }
+  }
+
+  need(node: Node, type: ScalarType): Kind | null {
+    const kind = this.kindOf(node);
+    if (!kind || kind.type === type) return kind;
+    return this.report("type-mismatch", { expected: type, found: kind.type, ...at(node) });
+  }
+
+  /** All of one type and unit; a plain number takes the unit of the others. */
+  alike(nodes: readonly Node[], type?: ScalarType): Kind | null {
+    let kind: Kind | null = null;
+    for (const node of nodes) {
+      const next = type ? this.need(node, type) : this.kindOf(node);
+      if (!next) return null;
+      const joined: Kind | null = kind ? this.same(kind, next, node) : next;
+      if (!joined) return null;
+      kind = joined;
+    }
+    this.options(nodes);
+    return kind;
+  }
+
+  same(left: Kind, right: Kind, place: Place): Kind | null {
+    if (left.type !== right.type) {
+      const params = { expected: left.type, found: right.type, ...at(place) };
+      return this.report("type-mismatch", params);
+    }
+    if (left.unit && right.unit && !sameUnit(left.unit, right.unit)) {
+      return this.units(left, right, place);
+    }
+    return left.unit ? left : right;
+  }
+
+  units(left: Kind, right: Kind, place: Place): null {
+    const params = {
+      expected: left.unit?.code ?? "1",
+      found: right.unit?.code ?? "1",
+      ...at(place),
+    };
+    return this.report("unit-mismatch", params);
+  }
+
+  /** A text compared with a name that can never be it is a slip that would hide a question. */
+  options(nodes: readonly Node[]): void {
+    for (const { kind, ...node } of nodes) {
+      const options = kind === "name" && "name" in node && this.names.get(node.name)?.options;
+      if (!options) continue;
+      for (const other of nodes) {
+        if (other.kind !== "literal" || typeof other.value !== "string") continue;
+        if (options.includes(other.value)) continue;
+        const near = nearest(other.value, options);
+        const params = { name: node.name, value: other.value, nearest: near, ...at(other) };
+        this.report("not-an-option", params);
+      }
+    }
+  }
+
+  name(name: string, place: Place): Kind | null {
+    const known = this.names.get(name);
+    if (!known) {
+      const near = nearest(name, [...this.names.keys()]);
+      return this.report("unknown-name", { name, nearest: near, ...at(place) });
+    }
+    this.used.add(name);
+    return { type: known.type, unit: known.unit ?? null };
+  }
+
+  report(code: string, params: Problem["params"]): null {
+    this.problems.push(problem("", code, params));
+    return null;
+  }
+}
+
+/** Checks names, types and units of a formula; problems carry their place in its text. */
+export const checkTree = (tree: Node, names: NameTypes, expected: Expected): Result<Checked> => {
+  const check = new Check(names);
+  const kind = check.kindOf(tree);
+  if (kind && expected.type && kind.type !== expected.type) {
+    const params = { expected: expected.type, found: kind.type, ...at(tree) };
+    check.report("type-mismatch", params);
+  } else if (kind?.unit && expected.unit && !sameUnit(expected.unit, kind.unit)) {
+    check.units({ type: "number", unit: expected.unit }, kind, tree);
+  }
+  if (!kind || check.problems.length > 0) return { ok: false, problems: check.problems };
+  return { ok: true, value: { ...kind, used: [...check.used] } };
+};

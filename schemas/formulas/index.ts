@@ -1,0 +1,11 @@
+/** The door to formulas: the only way to the CEL library, so that apps load it when needed. */
+import { compileTree } from "./compile-tree.ts";
+import type { FormulaEngine } from "./engine-type.ts";
+import { parseFormula } from "./parse.ts";
+
+export const createFormulaEngine = (): FormulaEngine => ({
+  compile: (source, names, expected) => {
+    const tree = parseFormula(source);
+    return tree.ok ? compileTree(source, tree.value, names, expected) : tree;
+  },
+});
