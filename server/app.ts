@@ -1,0 +1,61 @@
+import { Hono } from "hono";
+import type { Blobs } from "./blobs/blobs.ts";
+import type { AppContext } from "./http/app-context.ts";
+import { securityHeaders } from "./http/headers.ts";
+import { createLimits } from "./http/limits.ts";
+import { registerRoutes } from "./http/register-routes.ts";
+import { replyProblem } from "./http/reply-problem.ts";
+import { assetRoutes } from "./http/routes/assets.ts";
+import { descriptionRoutes } from "./http/routes/description.ts";
+import { designRoutes } from "./http/routes/design.ts";
+import { estateRoutes } from "./http/routes/estate.ts";
+import { importRoutes } from "./http/routes/imports.ts";
+import { logbookRoutes } from "./http/routes/logbook.ts";
+import { sessionRoutes } from "./http/routes/session.ts";
+import { sameOrigin } from "./http/same-origin.ts";
+import { type AppFolders, staticApps } from "./http/static-apps.ts";
+import type { Store } from "./store/db.ts";
+import { createContext } from "./usecases/context.ts";
+import { Refusal } from "./usecases/refusal.ts";
+import type { SetupToken } from "./usecases/setup-token.ts";
+
+export interface AppParts {
+  readonly store: Store;
+  readonly blobs: Blobs;
+  /** Milliseconds since the Unix epoch. */
+  readonly clock: () => number;
+  /** RFC 9562 version 7. */
+  readonly newId: () => string;
+  readonly setupToken: SetupToken;
+  /** Folder for CSV files on their way in. */
+  readonly uploads: string;
+  readonly apps: AppFolders;
+}
+
+/** The whole server without a socket: `createApp(parts).request(path, init)`. */
+export function createApp({ store, clock, newId, apps, ...rest }: AppParts): Hono {
+  const ctx: AppContext = {
+    ...createContext({ store, clock, newId }),
+    ...rest,
+    limits: createLimits(clock),
+  };
+  const app = new Hono();
+  app.onError((error, c) => replyProblem(error, c, clock));
+  app.notFound((c) => replyProblem(new Refusal("not-found", "no-such-route"), c, clock));
+  app.use(securityHeaders);
+  app.use(sameOrigin);
+  registerRoutes(app, ctx, {
+    ...sessionRoutes,
+    ...estateRoutes,
+    ...assetRoutes,
+    ...logbookRoutes,
+    ...designRoutes,
+    ...importRoutes,
+    ...descriptionRoutes,
+  });
+  app.all("/api/*", () => {
+    throw new Refusal("not-found", "no-such-route");
+  });
+  app.get("*", staticApps(apps));
+  return app;
+}

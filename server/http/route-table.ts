@@ -1,0 +1,127 @@
+import {
+  ADD_PERSON_SCHEMA,
+  ADD_PLACE_SCHEMA,
+  ASSET_TYPE_SCHEMA,
+  BODY_SCHEMAS,
+  ENROL_DEVICE_SCHEMA,
+  IMPORT_MAPPING_SCHEMA,
+  INTERVAL_SCHEMA,
+  ISSUE_DRAFT_SCHEMA,
+  NEW_DRAFT_SCHEMA,
+  POST_ENTRIES_SCHEMA,
+  ROLES,
+  type Role,
+  SAVE_DRAFT_SCHEMA,
+  SETUP_SCHEMA,
+  SIGN_IN_SCHEMA,
+} from "@roundbook/schemas";
+import {
+  CURSOR_QUERY,
+  DEFECTS_QUERY,
+  DUE_COUNT_QUERY,
+  DUE_QUERY,
+  REGISTER_QUERY,
+  WITHDRAW_SCHEMA,
+} from "./query-schemas.ts";
+
+/** Who may call a route: nobody signed in is needed, or one of the roles. */
+export type Access = "anyone" | readonly Role[];
+
+export interface RouteRule {
+  readonly who: Access;
+  readonly says: string;
+  /** Schema of the JSON body; none when the route takes no body or a raw one. */
+  readonly body?: object;
+  /** Schema of the query parameters, all strings; none allowed without one. */
+  readonly query?: object;
+  /** Content types of a raw body. */
+  readonly raw?: readonly string[];
+  /** Largest body in bytes. */
+  readonly limit?: number;
+  /** One at a time: the verb looks before it appends. */
+  readonly inTurn?: boolean;
+  /** Status of a success. */
+  readonly reply?: 200 | 201 | 204;
+}
+
+const MEGABYTE = 1024 * 1024;
+export const DEFAULT_LIMIT = MEGABYTE;
+export const ENTRIES_LIMIT = 4 * MEGABYTE;
+export const EVIDENCE_LIMIT = 8 * MEGABYTE;
+export const IMPORT_LIMIT = 1024 * MEGABYTE;
+
+const EVERY_ROLE = ROLES;
+const ON_THE_ROUND = ["owner", "manager", "inspector"] as const;
+const AT_THE_DESK = ["owner", "manager"] as const;
+const READS_IT_ALL = ["owner", "manager", "auditor"] as const;
+
+const REGISTER_BODY = {
+  ...BODY_SCHEMAS.registered,
+  properties: (({ source: _, ...own }) => own)(BODY_SCHEMAS.registered.properties),
+} as const;
+
+const desk = { who: AT_THE_DESK } as const;
+const deskVerb = { who: AT_THE_DESK, inTurn: true } as const;
+const all = { who: EVERY_ROLE } as const;
+const round = { who: ON_THE_ROUND } as const;
+
+/** Every route of the API with who may call it: the only place where access is decided. */
+export const ROUTES = {
+  "GET /api/session": { who: "anyone", says: "Who is signed in, and the server's clock" },
+  "POST /api/setup": { who: "anyone", says: "Begin the estate with the one-time token", body: SETUP_SCHEMA, reply: 204 },
+  "POST /api/session": { who: "anyone", says: "Sign in", body: SIGN_IN_SCHEMA, reply: 204 },
+  "DELETE /api/session": { ...all, says: "Sign out", reply: 204 },
+  "POST /api/devices": { ...round, inTurn: true, says: "Enrol a device's public key", body: ENROL_DEVICE_SCHEMA, reply: 204 },
+  "GET /api/people": { ...all, says: "People of the estate" },
+  "POST /api/people": { ...deskVerb, says: "Add a person", body: ADD_PERSON_SCHEMA, reply: 201 },
+  "GET /api/places": { ...all, says: "Places of the estate" },
+  "POST /api/places": { ...deskVerb, says: "Add a place", body: ADD_PLACE_SCHEMA, reply: 201 },
+  "GET /api/sites/:id/bundle": { ...all, says: "What a device needs for one site's round" },
+  "GET /api/due": { ...all, says: "What is due, in order", query: DUE_QUERY },
+  "GET /api/due/count": { ...all, says: "How much is due", query: DUE_COUNT_QUERY },
+  "GET /api/assets": { ...all, says: "The register", query: REGISTER_QUERY },
+  "POST /api/assets": { ...deskVerb, says: "Register an asset", body: REGISTER_BODY, reply: 201 },
+  "GET /api/assets/:id": { ...all, says: "One asset with its windows and defects" },
+  "GET /api/assets/:id/history": { ...all, says: "An asset's entries, newest first", query: CURSOR_QUERY },
+  "GET /api/logbook": { ...all, says: "The logbook, newest first", query: CURSOR_QUERY },
+  "GET /api/entries/:id": { ...all, says: "One entry" },
+  "POST /api/entries": { ...round, says: "Seal entries of a device", body: POST_ENTRIES_SCHEMA, limit: ENTRIES_LIMIT },
+  "PUT /api/evidence/:sha256": {
+    ...round,
+    says: "Store a photo under its hash",
+    raw: ["image/jpeg", "image/png", "image/webp"],
+    limit: EVIDENCE_LIMIT,
+    reply: 204,
+  },
+  "GET /api/evidence/:sha256": { ...all, says: "A photo by its hash" },
+  "GET /api/defects": { ...all, says: "Defects", query: DEFECTS_QUERY },
+  "GET /api/checklists": { ...all, says: "Newest issue of every checklist" },
+  "GET /api/checklists/:hash": { ...all, says: "One issue by its hash" },
+  "POST /api/checklists/:id/withdraw": { ...deskVerb, says: "Withdraw a checklist", body: WITHDRAW_SCHEMA, reply: 204 },
+  "GET /api/drafts": { ...desk, says: "Drafts of checklists" },
+  "POST /api/drafts": { ...desk, says: "Begin a draft", body: NEW_DRAFT_SCHEMA, reply: 201 },
+  "GET /api/drafts/:checklist": { ...desk, says: "One draft" },
+  "PUT /api/drafts/:checklist": { ...desk, says: "Save a draft over the revision read", body: SAVE_DRAFT_SCHEMA },
+  "DELETE /api/drafts/:checklist": { ...desk, says: "Throw a draft away", reply: 204 },
+  "POST /api/drafts/:checklist/issue": { ...deskVerb, says: "Issue a draft", body: ISSUE_DRAFT_SCHEMA },
+  "GET /api/asset-types": { ...all, says: "Asset types" },
+  "PUT /api/asset-types/:name": { ...deskVerb, says: "Issue a version of an asset type", body: ASSET_TYPE_SCHEMA },
+  "GET /api/intervals": { ...all, says: "Intervals" },
+  "POST /api/intervals": { ...deskVerb, says: "Set an interval", body: INTERVAL_SCHEMA, reply: 201 },
+  "PUT /api/intervals/:id": { ...deskVerb, says: "Change an interval", body: INTERVAL_SCHEMA, reply: 204 },
+  "DELETE /api/intervals/:id": { ...deskVerb, says: "End an interval", reply: 204 },
+  "POST /api/imports": { ...desk, says: "Send a CSV file to import", raw: ["text/csv"], limit: IMPORT_LIMIT, reply: 201 },
+  "POST /api/imports/:id/trial": { ...desk, says: "Report what an import would do", body: IMPORT_MAPPING_SCHEMA },
+  "POST /api/imports/:id/run": { ...desk, says: "Import", body: IMPORT_MAPPING_SCHEMA },
+  "GET /api/export": { who: READS_IT_ALL, says: "The whole log, one entry a line" },
+  "GET /api/openapi.json": { ...all, says: "This description" },
+} as const satisfies Readonly<Record<string, RouteRule>>;
+
+export type RouteKey = keyof typeof ROUTES;
+export const ROUTE_KEYS = Object.keys(ROUTES) as readonly RouteKey[];
+
+/** A key's two halves: its method and its path. */
+export const splitKey = (key: RouteKey): { method: string; path: string } => {
+  const [method = "", path = ""] = key.split(" ");
+  return { method, path };
+};
