@@ -14,13 +14,15 @@ export interface PointProps {
   readonly onToggle?: () => void;
   readonly problem?: { readonly number: number; readonly label: string; readonly href?: string };
   readonly id?: string;
+  /** The body keeps its own margins, as sentences do. */
+  readonly flush?: boolean;
   /** The body, printed only when open. */
   readonly children?: ReactNode;
 }
 
 /** Number | question | answer; the open one stands behind a 6 px bar. */
 export function Point(props: PointProps) {
-  const { number, question, help, answer, open, onToggle, problem, id, children } = props;
+  const { number, question, help, answer, open, onToggle, problem, id, flush, children } = props;
   return (
     <section className={classes("point", open && "point-open")} id={id}>
       <Target className="point-target" onPress={onToggle} expanded={open ?? false}>
@@ -34,7 +36,9 @@ export function Point(props: PointProps) {
         </span>
         {answer !== undefined && <span className="point-answer">{answer}</span>}
       </Target>
-      {open && children !== undefined && <div className="point-body">{children}</div>}
+      {open && children !== undefined && (
+        <div className={classes("point-body", flush && "point-body-flush")}>{children}</div>
+      )}
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import type { ComponentProps, ReactNode } from "react";
+import type { KeyboardEvent, ReactNode } from "react";
 
 /** A rule written as sentences whose blanks are opened and filled in place. */
 export function SentencePanel({
@@ -33,11 +33,33 @@ export function Sentence({ verb, opened, children }: SentenceProps) {
   );
 }
 
-export interface BlankProps extends Omit<ComponentProps<"button">, "className" | "type"> {
+export interface BlankProps {
   readonly expanded?: boolean;
+  readonly onPress: () => void;
+  /** Read out in place of `children` where those do not say what is asked: "Basis, not written". */
+  readonly label?: string;
+  readonly children: ReactNode;
 }
 
 /** A dotted violet blank; `children` is what stands in it now. */
-export function Blank({ expanded, ...button }: BlankProps) {
-  return <button {...button} type="button" className="blank" aria-expanded={expanded ?? false} />;
+export function Blank({ expanded, onPress, label, children }: BlankProps) {
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== "Enter" && event.key !== " ") return;
+    event.preventDefault();
+    onPress();
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a button element cannot wrap within a sentence.
+    <span
+      role="button"
+      tabIndex={0}
+      className="blank"
+      aria-expanded={expanded ?? false}
+      aria-label={label}
+      onClick={onPress}
+      onKeyDown={onKeyDown}
+    >
+      {children}
+    </span>
+  );
 }
