@@ -1,0 +1,78 @@
+import type { EntryOf } from "@roundbook/schemas";
+import { dayOf, instantMs } from "../append-log.ts";
+import { numberKey, numberOrder, wordsOf } from "../words.ts";
+import type { Batch } from "./batch.ts";
+
+type At<K extends "registered" | "brought-forward" | "status-changed"> = {
+  readonly entry: EntryOf<K>;
+  readonly seq: number;
+};
+interface Source {
+  readonly content: string;
+}
+
+export function applySource(batch: Batch, entry: string, asset: string | null, source?: Source) {
+  if (source !== undefined) batch.sources.put({ entry, asset, content: source.content });
+}
+
+export function applyRegistered(batch: Batch, { entry, seq }: At<"registered">): void {
+  const { asset, body } = entry;
+  if (asset === null || batch.assets.has(asset)) return;
+  const words = wordsOf(body.number, body.description, body.serial);
+  const registeredOn = dayOf(entry.civilDate);
+  batch.assets.put({
+    id: asset,
+    number: body.number,
+    numberKey: numberKey(body.number),
+    numberOrder: numberOrder(body.number),
+    assetType: body.assetType,
+    description: body.description,
+    site: batch.places.get(body.place)?.site ?? body.place,
+    place: body.place,
+    particulars: body.particulars,
+    serial: body.serial ?? null,
+    status: "in-service",
+    statusOn: registeredOn,
+    statusAt: instantMs(entry.happenedAt) ?? -1,
+    statusEntry: entry.id,
+    order: body.order ?? 0,
+    registeredOn,
+    search: words.map((word) => ` ${word}`).join(""),
+    seq,
+  });
+  for (const word of words) batch.assetWords.put({ word, asset });
+  applySource(batch, entry.id, asset, body.source);
+  batch.dueAssets.add(asset);
+}
+
+/** A date carried in from old papers moves a due date and never counts as proof. */
+export function applyBroughtForward(batch: Batch, { entry, seq }: At<"brought-forward">): void {
+  const { asset, body } = entry;
+  if (asset === null) return;
+  batch.results.put({
+    entry: entry.id,
+    asset,
+    checklist: body.checklist,
+    on: dayOf(body.doneOn),
+    at: null,
+    counts: false,
+    broughtForward: true,
+    next: {},
+    seq,
+  });
+  applySource(batch, entry.id, asset, body.source);
+  batch.dueAssets.add(asset);
+}
+
+/** A status that was given earlier and arrives late does not undo a later one. */
+export function applyStatus(batch: Batch, { entry }: At<"status-changed">): void {
+  const row = entry.asset === null ? undefined : batch.assets.get(entry.asset);
+  if (row === undefined) return;
+  const on = dayOf(entry.civilDate);
+  const at = instantMs(entry.happenedAt) ?? -1;
+  const sooner = on - row.statusOn || at - row.statusAt || (entry.id < row.statusEntry ? -1 : 1);
+  if (sooner < 0) return;
+  const { status } = entry.body;
+  batch.assets.put({ ...row, status, statusOn: on, statusAt: at, statusEntry: entry.id });
+  batch.dueAssets.add(row.id);
+}

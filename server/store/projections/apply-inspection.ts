@@ -1,0 +1,63 @@
+import {
+  type Answers,
+  type EntryOf,
+  isReading,
+  type Judgement,
+  type LastResult,
+} from "@roundbook/schemas";
+import { dayOf, instantMs } from "../append-log.ts";
+import { applySource } from "./apply-asset.ts";
+import { applyVerdicts } from "./apply-verdicts.ts";
+import { type Batch, lastKey } from "./batch.ts";
+import type { Inspected } from "./inspected.ts";
+
+function readingsOf(answers: object): LastResult["readings"] {
+  const readings: Record<string, LastResult["readings"][string]> = {};
+  for (const [point, answer] of Object.entries(answers as Answers))
+    if (isReading(answer)) readings[point] = answer;
+  return readings;
+}
+
+function applyLast(batch: Batch, { entry, asset, judgement, on, at }: Inspected): void {
+  const checklist = entry.body.checklist.id;
+  const last = batch.lastResults.get(lastKey(asset, checklist));
+  const when = at ?? -1;
+  if (last !== undefined) {
+    const later = on - last.on || when - last.at || (entry.id > last.entry ? 1 : -1);
+    if (later < 0) return;
+  }
+  const { overall } = judgement;
+  const readings = readingsOf(entry.body.answers);
+  batch.lastResults.put({ asset, checklist, entry: entry.id, on, at: when, overall, readings });
+}
+
+/** The server's own judgement is what projections read, never the device's. */
+export function applyInspection(
+  batch: Batch,
+  entry: EntryOf<"inspection">,
+  seq: number,
+  judgement: Judgement | null,
+): void {
+  const { asset, body } = entry;
+  if (asset === null || judgement === null) return;
+  const on = dayOf(entry.civilDate);
+  const at = instantMs(entry.happenedAt);
+  const inspected = { entry, seq, asset, judgement, on, at };
+  batch.results.put({
+    entry: entry.id,
+    asset,
+    checklist: body.checklist.id,
+    on,
+    at,
+    counts: judgement.complete && judgement.overall !== "not-evaluated",
+    broughtForward: false,
+    next: Object.fromEntries(
+      Object.entries(judgement.scores).map(([score, { next }]) => [score, next]),
+    ),
+    seq,
+  });
+  applyLast(batch, inspected);
+  applyVerdicts(batch, inspected);
+  applySource(batch, entry.id, asset, body.source);
+  batch.dueAssets.add(asset);
+}

@@ -1,0 +1,80 @@
+import type { EntryOf } from "@roundbook/schemas";
+import { dayOf, type Sealed } from "../append-log.ts";
+import { applyBroughtForward, applyRegistered, applyStatus } from "./apply-asset.ts";
+import {
+  applyAssetType,
+  applyDevice,
+  applyInterval,
+  applyIntervalEnd,
+  applyIssued,
+  applyPerson,
+  applyPlace,
+  applyWithdrawn,
+} from "./apply-estate.ts";
+import { applyInspection } from "./apply-inspection.ts";
+import { type Batch, defectKey } from "./batch.ts";
+
+function applyStep(batch: Batch, entry: EntryOf<"defect-step">): void {
+  const defect = batch.defects.get(entry.body.defect);
+  if (defect === undefined) return;
+  const { step, until } = entry.body;
+  const by = step === "deferred" && until !== undefined ? dayOf(until) : defect.by;
+  const open = step === "verified" ? false : defect.open;
+  batch.defects.put({ ...defect, step, by, open });
+  if (!open) batch.openDefects.delete(defectKey(defect.asset, defect.checklist, defect.point));
+}
+
+/** What one entry changes, in memory: entries are applied in the order of the log. */
+export function apply(batch: Batch, { entry, leaf }: Sealed): void {
+  const { seq } = leaf;
+  switch (entry.kind) {
+    case "estate-named":
+      batch.estateName = entry.body.name;
+      break;
+    case "person-added":
+      applyPerson(batch, { entry, seq });
+      break;
+    case "device-enrolled":
+      applyDevice(batch, { entry, seq });
+      break;
+    case "place-added":
+      applyPlace(batch, { entry, seq });
+      break;
+    case "asset-type-issued":
+      applyAssetType(batch, { entry, seq });
+      break;
+    case "checklist-issued":
+      applyIssued(batch, { entry, seq });
+      break;
+    case "checklist-withdrawn":
+      applyWithdrawn(batch, { entry, seq });
+      break;
+    case "interval-set":
+      applyInterval(batch, { entry, seq });
+      break;
+    case "interval-ended":
+      applyIntervalEnd(batch, { entry, seq });
+      break;
+    case "registered":
+      applyRegistered(batch, { entry, seq });
+      break;
+    case "brought-forward":
+      applyBroughtForward(batch, { entry, seq });
+      break;
+    case "status-changed":
+      applyStatus(batch, { entry, seq });
+      break;
+    case "inspection":
+      applyInspection(batch, entry, seq, leaf.judgement);
+      break;
+    case "defect-step":
+      applyStep(batch, entry);
+      break;
+    case "not-completed":
+    case "correction":
+      // History alone shows them.
+      break;
+    default:
+      throw new Error(`no projection reads ${entry satisfies never}`);
+  }
+}

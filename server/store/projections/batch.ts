@@ -1,0 +1,113 @@
+import { and, eq, or, type SQL } from "drizzle-orm";
+import { among } from "../among.ts";
+import type { Sealed } from "../append-log.ts";
+import type { Db } from "../db.ts";
+import { counters, defects } from "../schema/defects.ts";
+import { lastResults, results } from "../schema/due.ts";
+import { estate } from "../schema/estate.ts";
+import {
+  assets,
+  assetTypes,
+  assetWords,
+  checklistDocs,
+  checklists,
+  devices,
+  intervals,
+  people,
+  places,
+  sources,
+} from "../schema/register.ts";
+import { keysOf } from "./keys-of.ts";
+import { Shelf } from "./shelf.ts";
+
+/** What the projections hold for a batch of entries, and what the batch changes in them. */
+export class Batch {
+  readonly people = new Shelf(people, (row) => row.id);
+  readonly devices = new Shelf(devices, (row) => row.id);
+  readonly places = new Shelf(places, (row) => row.id);
+  readonly assetTypes = new Shelf(assetTypes, (row) => row.name);
+  readonly checklists = new Shelf(checklists, (row) => issueKey(row.id, row.issue));
+  readonly checklistDocs = new Shelf(checklistDocs, (row) => row.hash);
+  readonly intervals = new Shelf(intervals, (row) => row.id);
+  readonly assets = new Shelf(assets, (row) => row.id);
+  readonly assetWords = new Shelf(assetWords, (row) => `${row.asset} ${row.word}`);
+  readonly sources = new Shelf(sources, (row) => row.entry);
+  readonly results = new Shelf(results, (row) => row.entry);
+  readonly lastResults = new Shelf(lastResults, (row) => lastKey(row.asset, row.checklist));
+  readonly defects = new Shelf(defects, (row) => row.id);
+  readonly counters = new Shelf(counters, (row) => row.name);
+  estateName: string | null = null;
+  /** Intervals that ended. */
+  readonly ended = new Set<string>();
+  /** Assets whose windows are to be computed again, and types all of whose assets are. */
+  readonly dueAssets = new Set<string>();
+  readonly dueTypes = new Set<string>();
+  /** Id of the open defect by asset, checklist and point. */
+  readonly openDefects = new Map<string, string>();
+
+  /** Reads what the entries will touch: a fixed number of queries, however many entries. */
+  async load(tx: Db, sealed: readonly Sealed[]): Promise<void> {
+    const asked = keysOf(sealed);
+    const read = async (
+      keys: ReadonlySet<string>,
+      load: (keys: ReadonlySet<string>) => Promise<void>,
+    ) => {
+      if (keys.size > 0) await load(keys);
+    };
+    await read(asked.people, (keys) => this.people.load(tx, among(people.id, keys)));
+    await read(asked.devices, (keys) => this.devices.load(tx, among(devices.id, keys)));
+    await read(asked.places, (keys) => this.places.load(tx, among(places.id, keys)));
+    await read(asked.types, (keys) => this.assetTypes.load(tx, among(assetTypes.name, keys)));
+    await read(asked.intervals, (keys) => this.intervals.load(tx, among(intervals.id, keys)));
+    await read(asked.checklists, (keys) => this.checklists.load(tx, among(checklists.id, keys)));
+    await read(asked.documents, (keys) =>
+      this.checklistDocs.load(tx, among(checklistDocs.hash, keys)),
+    );
+    await read(asked.assets, (keys) => this.assets.load(tx, among(assets.id, keys)));
+    await read(asked.inspected, async (keys) => {
+      await this.lastResults.load(tx, among(lastResults.asset, keys));
+      const open = and(among(defects.asset, keys), eq(defects.open, true));
+      await this.#loadDefects(tx, or(open, among(defects.id, asked.defects)));
+      await this.counters.load(tx, eq(counters.name, "defects"));
+    });
+    if (asked.inspected.size === 0 && asked.defects.size > 0)
+      await this.#loadDefects(tx, among(defects.id, asked.defects));
+  }
+
+  async #loadDefects(tx: Db, where: SQL | undefined): Promise<void> {
+    if (where === undefined) return;
+    await this.defects.load(tx, where);
+    for (const row of this.defects.values())
+      if (row.open) this.openDefects.set(defectKey(row.asset, row.checklist, row.point), row.id);
+  }
+
+  nextNumber(counter: string): number {
+    const value = (this.counters.get(counter)?.value ?? 0) + 1;
+    this.counters.put({ name: counter, value });
+    return value;
+  }
+
+  async flush(tx: Db): Promise<void> {
+    if (this.estateName !== null) await tx.update(estate).set({ name: this.estateName });
+    await this.people.flush(tx);
+    await this.devices.flush(tx);
+    await this.places.flush(tx);
+    await this.assetTypes.flush(tx);
+    await this.checklists.flush(tx);
+    await this.checklistDocs.flush(tx);
+    await this.intervals.flush(tx);
+    if (this.ended.size > 0) await tx.delete(intervals).where(among(intervals.id, this.ended));
+    await this.assets.flush(tx);
+    await this.assetWords.flush(tx);
+    await this.sources.flush(tx);
+    await this.results.flush(tx);
+    await this.lastResults.flush(tx);
+    await this.defects.flush(tx);
+    await this.counters.flush(tx);
+  }
+}
+
+export const issueKey = (id: string, issue: number): string => `${id} ${issue}`;
+export const lastKey = (asset: string, checklist: string): string => `${asset} ${checklist}`;
+export const defectKey = (asset: string, checklist: string, point: string): string =>
+  `${asset} ${checklist} ${point}`;

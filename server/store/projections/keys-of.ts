@@ -1,0 +1,62 @@
+import type { Sealed } from "../append-log.ts";
+
+/** The rows that a batch of entries will touch, by projection. */
+export function keysOf(sealed: readonly Sealed[]) {
+  const sets = {
+    people: new Set<string>(),
+    devices: new Set<string>(),
+    places: new Set<string>(),
+    types: new Set<string>(),
+    intervals: new Set<string>(),
+    checklists: new Set<string>(),
+    documents: new Set<string>(),
+    assets: new Set<string>(),
+    inspected: new Set<string>(),
+    defects: new Set<string>(),
+  };
+  for (const { entry, leaf } of sealed) {
+    if (entry.asset !== null) sets.assets.add(entry.asset);
+    switch (entry.kind) {
+      case "person-added":
+        sets.people.add(entry.body.person);
+        break;
+      case "device-enrolled":
+        sets.devices.add(entry.body.device);
+        break;
+      case "place-added":
+        sets.places.add(entry.body.place);
+        if (typeof entry.body.parent === "string") sets.places.add(entry.body.parent);
+        break;
+      case "asset-type-issued":
+        sets.types.add(entry.body.assetType);
+        break;
+      case "checklist-issued":
+      case "checklist-withdrawn":
+        sets.checklists.add(entry.body.checklist.id);
+        break;
+      case "interval-set":
+      case "interval-ended":
+        sets.intervals.add(entry.body.interval);
+        break;
+      case "registered":
+        sets.places.add(entry.body.place);
+        break;
+      case "inspection":
+        if (entry.asset !== null) sets.inspected.add(entry.asset);
+        if (leaf.judgement?.overall === "fail") sets.documents.add(entry.body.checklist.hash);
+        break;
+      case "defect-step":
+        sets.defects.add(entry.body.defect);
+        break;
+      case "estate-named":
+      case "brought-forward":
+      case "status-changed":
+      case "not-completed":
+      case "correction":
+        break;
+      default:
+        throw new Error(`no projection reads ${entry satisfies never}`);
+    }
+  }
+  return sets;
+}

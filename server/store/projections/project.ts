@@ -1,0 +1,26 @@
+import type { Sealed } from "../append-log.ts";
+import type { Db } from "../db.ts";
+import { apply } from "./apply.ts";
+import { Batch } from "./batch.ts";
+import { computeTypeWindows, computeWindows } from "./compute-windows.ts";
+
+/**
+ * Takes sealed entries into the projections, in the transaction that sealed them. Windows follow
+ * from assets, results and intervals alone, so they are computed once, at the end of the batch:
+ * how a log is cut into batches makes no difference.
+ */
+export async function project(tx: Db, sealed: readonly Sealed[]): Promise<void> {
+  const batch = await take(tx, sealed);
+  const assets = batch.dueAssets;
+  if (assets.size > 0) await computeWindows(tx, assets);
+  for (const assetType of batch.dueTypes) await computeTypeWindows(tx, assetType);
+}
+
+/** The same without due windows, for whoever computes them all afterwards. */
+export async function take(tx: Db, sealed: readonly Sealed[]): Promise<Batch> {
+  const batch = new Batch();
+  await batch.load(tx, sealed);
+  for (const one of sealed) apply(batch, one);
+  await batch.flush(tx);
+  return batch;
+}

@@ -1,0 +1,55 @@
+import {
+  at,
+  BODY_SCHEMAS,
+  ENTRY_KINDS,
+  ENTRY_SCHEMA,
+  type Entry,
+  type EntryKind,
+  type Problem,
+  parseCivilDate,
+  problem,
+  type Result,
+} from "@roundbook/schemas";
+import { compileSchema } from "@roundbook/schemas/validate";
+
+const parseHead = compileSchema<Entry>(ENTRY_SCHEMA);
+const bodies = new Map(
+  ENTRY_KINDS.map((kind: EntryKind) => [kind, compileSchema<unknown>(BODY_SCHEMAS[kind])]),
+);
+
+/** Days and instants that match their pattern and that no calendar has. */
+function badDates(entry: Entry): readonly Problem[] {
+  const found: Problem[] = [];
+  const civil = (pointer: string, date: string | undefined) => {
+    if (date !== undefined && parseCivilDate(date) === undefined)
+      found.push(problem(pointer, "no-such-date", { date }));
+  };
+  civil("/civilDate", entry.civilDate);
+  if (entry.kind === "brought-forward") civil("/body/doneOn", entry.body.doneOn);
+  if (entry.kind === "defect-step") civil("/body/until", entry.body.until);
+  const { happenedAt } = entry;
+  // The engine's own parser takes 30 February for 1 March.
+  if (happenedAt !== null) {
+    civil("/happenedAt", happenedAt.slice(0, 10));
+    if (Number.isNaN(Date.parse(happenedAt)))
+      found.push(problem("/happenedAt", "no-such-date", { date: happenedAt }));
+  }
+  return found;
+}
+
+/** Takes any value for an entry, or tells what keeps it from being one; pointers into the entry. */
+export function parseEntry(value: unknown): Result<Entry> {
+  const head = parseHead(value);
+  if (!head.ok) return head;
+  const entry = head.value;
+  const body = bodies.get(entry.kind)?.(entry.body);
+  if (body && !body.ok) {
+    const problems = body.problems.map((one) => ({
+      ...one,
+      pointer: at("", "body") + one.pointer,
+    }));
+    return { ok: false, problems };
+  }
+  const problems = badDates(entry);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: entry };
+}
