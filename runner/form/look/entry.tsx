@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
-import { classes } from "./classes.ts";
-import { widerThanMargin } from "./margin-number.ts";
+import { MarginNumber, NumberAbove, numberPlace, rowClass } from "./row-number.tsx";
 import { Target, type TargetProps } from "./target.tsx";
 
 export interface EntryProps extends TargetProps {
@@ -15,18 +14,21 @@ export interface EntryProps extends TargetProps {
 
 export function Entry({ number, title, words, when, verdict, ...target }: EntryProps) {
   const parts = when.map((part, at) => <span key={at}>{part}</span>);
-  const wide = widerThanMargin(number, 15);
+  const place = numberPlace(number, 15);
   return (
     <li className="row entry">
-      <Target {...target} className={classes("row-target", wide && "row-wide-number") ?? ""}>
-        <span className="row-number">{number}</span>
+      <Target {...target} className={rowClass(place)}>
+        <MarginNumber number={number} place={place} />
         <span className="row-words">
+          <NumberAbove number={number} place={place} />
           <span className="row-name">{title}</span>
+        </span>
+        {verdict !== undefined && <span className="row-due">{verdict}</span>}
+        <span className="row-more">
           {words !== undefined && <span className="row-second">{words}</span>}
           <span className="row-second entry-when">{parts}</span>
         </span>
         <span className="row-last">{parts}</span>
-        {verdict !== undefined && <span className="row-due">{verdict}</span>}
       </Target>
     </li>
   );

@@ -1,5 +1,6 @@
-/** Space for a number in the phone's left margin, in CSS pixels. */
-const marginWidth = 58;
+/** Space for a number in the left margin of a phone and of a desktop page, in CSS pixels. */
+export const phoneMargin = 54;
+export const desktopMargin = 74;
 
 /** Besley's figures are at most 0.63 em wide, its capitals and dashes at most 0.8 em. */
 function width(text: string, size: number) {
@@ -8,7 +9,7 @@ function width(text: string, size: number) {
   return ems * size;
 }
 
-/** True when a number would not fit the phone's margin at `size` px and so stands above the name. */
-export function widerThanMargin(text: string, size: number) {
-  return width(text, size) > marginWidth;
+/** True when a number printed at `size` px does not fit the margin and so stands above the name. */
+export function widerThan(margin: number, text: string, size: number) {
+  return width(text, size) > margin;
 }

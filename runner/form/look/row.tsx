@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
-import { classes } from "./classes.ts";
-import { widerThanMargin } from "./margin-number.ts";
+import { MarginNumber, NumberAbove, numberPlace, rowClass } from "./row-number.tsx";
 import { Target, type TargetProps } from "./target.tsx";
 
 export interface RowProps extends TargetProps {
@@ -30,15 +29,15 @@ export function Rows({
 }
 
 export function Row({ number, name, second, more, last, due, ...target }: RowProps) {
-  const wide = number !== undefined && widerThanMargin(number, 17);
+  const place = numberPlace(number, 17);
   return (
     <li className="row">
-      <Target {...target} className={classes("row-target", wide && "row-wide-number") ?? ""}>
-        <span className="row-number">{number}</span>
+      <Target {...target} className={rowClass(place)}>
+        <MarginNumber number={number} place={place} />
         <span className="row-words">
+          <NumberAbove number={number} place={place} />
           <span className="row-name">{name}</span>
           {second !== undefined && <span className="row-second">{second}</span>}
-          {more}
         </span>
         {last !== undefined && (
           <span className="row-last">
@@ -48,6 +47,7 @@ export function Row({ number, name, second, more, last, due, ...target }: RowPro
           </span>
         )}
         {due !== undefined && <span className="row-due">{due}</span>}
+        {more !== undefined && <span className="row-more">{more}</span>}
       </Target>
     </li>
   );

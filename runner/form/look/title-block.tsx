@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { classes } from "./classes.ts";
-import { widerThanMargin } from "./margin-number.ts";
+import { phoneMargin, widerThan } from "./margin-number.ts";
 
 export interface TitleBlockProps {
   /** What the page is called by: an asset's, a site's or a checklist's number. */
@@ -20,7 +20,7 @@ export function TitleBlock(props: TitleBlockProps) {
   return (
     <header
       className={classes("title", size === "fill" && "title-fill", actionsAbove && "title-above")}
-      data-wide-number={number !== undefined && widerThanMargin(number, 20) ? "" : undefined}
+      data-wide-number={number !== undefined && widerThan(phoneMargin, number, 19) ? "" : undefined}
     >
       <div className={classes("title-number", numberWritten && "written")}>{number}</div>
       <div className="title-words">
