@@ -1,0 +1,28 @@
+import { nearest } from "../../shared/nearest.ts";
+import { at, type Problem, problem } from "../../shared/problem.ts";
+import type { Checklist } from "../meta-schema.ts";
+
+/** Groups name points that exist, each in one group at most. */
+export const lintGroups = (doc: Checklist): readonly Problem[] => {
+  const problems: Problem[] = [];
+  const ids = new Set<string>();
+  const homes = new Map<string, string>();
+  for (const [index, { id, points }] of (doc.groups ?? []).entries()) {
+    const pointer = at("/groups", index);
+    if (ids.has(id)) problems.push(problem(at(pointer, "id"), "duplicate-group", { id }));
+    ids.add(id);
+    for (const [position, point] of points.entries()) {
+      const place = at(pointer, "points", position);
+      const home = homes.get(point);
+      if (!Object.hasOwn(doc.properties, point)) {
+        const near = nearest(point, Object.keys(doc.properties));
+        problems.push(problem(place, "group-unknown-point", { point, nearest: near }));
+      } else if (home !== undefined) {
+        problems.push(problem(place, "point-in-two-groups", { point, group: home }));
+      } else {
+        homes.set(point, id);
+      }
+    }
+  }
+  return problems;
+};

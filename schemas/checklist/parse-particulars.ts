@@ -1,0 +1,59 @@
+import { nearest } from "../shared/nearest.ts";
+import { at, type Problem, problem } from "../shared/problem.ts";
+import { roundSignificant } from "../shared/significant.ts";
+import type { ParticularDefinition, ParticularDefinitions } from "./meta-schema.ts";
+import { particularType } from "./names.ts";
+
+type Found = { readonly code: string; readonly params: Problem["params"] } | null;
+
+const found = (code: string, params: Problem["params"]): Found => ({ code, params });
+
+const particularProblem = (
+  name: string,
+  definition: ParticularDefinition,
+  value: unknown,
+): Found => {
+  const expected = definition.type ?? particularType(definition).type;
+  const fits =
+    expected === "integer"
+      ? Number.isInteger(value)
+      : expected === "number"
+        ? Number.isFinite(value)
+        : typeof value === expected;
+  if (!fits) return found("particular-wrong-type", { name, expected });
+  if (definition.enum && !definition.enum.some((allowed) => allowed === value)) {
+    return found("particular-not-allowed", { name, allowed: definition.enum.map(String) });
+  }
+  if (typeof value === "number") {
+    const number = roundSignificant(value);
+    if (definition.minimum !== undefined && number < definition.minimum) {
+      return found("particular-too-small", { name, limit: definition.minimum });
+    }
+    if (definition.maximum !== undefined && number > definition.maximum) {
+      return found("particular-too-large", { name, limit: definition.maximum });
+    }
+  }
+  if (typeof value === "string" && [...value].length > (definition.maxLength ?? 1000)) {
+    return found("particular-too-long", { name, limit: definition.maxLength ?? 1000 });
+  }
+  return null;
+};
+
+/**
+ * Problems of an asset's particulars against their definitions. One that is not given is no
+ * problem here: what needs it is undecided.
+ */
+export const parseParticulars = (
+  definitions: ParticularDefinitions,
+  values: Readonly<Record<string, unknown>>,
+): readonly Problem[] =>
+  Object.entries(values).flatMap(([name, value]) => {
+    const pointer = at("", name);
+    const definition = Object.hasOwn(definitions, name) ? definitions[name] : undefined;
+    if (!definition) {
+      const near = nearest(name, Object.keys(definitions));
+      return [problem(pointer, "unknown-particular", { name, nearest: near })];
+    }
+    const wrong = particularProblem(name, definition, value);
+    return wrong ? [problem(pointer, wrong.code, wrong.params)] : [];
+  });

@@ -1,0 +1,67 @@
+import { at, type Problem, problem } from "./problem.ts";
+
+/** What a document may weigh before anything else looks at it. */
+export interface Measures {
+  readonly bytes: number;
+  readonly depth: number;
+}
+
+/** Bytes of a string in UTF-8; a lone surrogate counts as its replacement character. */
+const utf8Length = (text: string): number => {
+  let bytes = 0;
+  for (const character of text) {
+    const code = character.codePointAt(0) ?? 0;
+    bytes += code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
+  }
+  return bytes;
+};
+
+/** A plain record as JSON.parse makes it: no class, no accessor that could run code. */
+export const isPlain = (value: object): boolean => {
+  const prototype: unknown = Object.getPrototypeOf(value);
+  return prototype === null || Object.getPrototypeOf(prototype) === null;
+};
+
+/**
+ * Walks a value once, within the limits: it has to be JSON, at most `bytes` in canonical form and
+ * `depth` levels deep. Circles and endless depth end at the depth limit. Null when all is well.
+ */
+export const measure = (value: unknown, limits: Measures): Problem | null => {
+  let left = limits.bytes;
+  const spend = (bytes: number): boolean => {
+    left -= bytes;
+    return left >= 0;
+  };
+  const tooBig = () => problem("", "document-too-big", { limit: limits.bytes });
+
+  const walk = (part: unknown, pointer: string, depth: number): Problem | null => {
+    if (depth > limits.depth) return problem(pointer, "document-too-deep", { limit: limits.depth });
+    if (part === null || typeof part === "boolean") return spend(4) ? null : tooBig();
+    if (typeof part === "string") {
+      // Each character is at least a byte: a giant string is refused without escaping it.
+      if (part.length > left) return tooBig();
+      return spend(utf8Length(JSON.stringify(part))) ? null : tooBig();
+    }
+    if (typeof part === "number") {
+      if (!Number.isFinite(part)) return problem(pointer, "not-json");
+      return spend(String(part).length) ? null : tooBig();
+    }
+    if (Array.isArray(part)) {
+      if (!spend(part.length + 1)) return tooBig();
+      for (let index = 0; index < part.length; index += 1) {
+        const found = walk(part[index], at(pointer, index), depth + 1);
+        if (found) return found;
+      }
+      return null;
+    }
+    if (typeof part !== "object" || !isPlain(part)) return problem(pointer, "not-json");
+    if (!spend(2)) return tooBig();
+    for (const [key, child] of Object.entries(part)) {
+      if (key.length > left || !spend(utf8Length(JSON.stringify(key)) + 2)) return tooBig();
+      const found = walk(child, at(pointer, key), depth + 1);
+      if (found) return found;
+    }
+    return null;
+  };
+  return walk(value, "", 0);
+};

@@ -1,0 +1,31 @@
+import type { ErrorObject } from "ajv/dist/2020.js";
+import { type Measures, measure } from "../shared/measure.ts";
+import type { Problem, Result } from "../shared/problem.ts";
+import { createAjv } from "./ajv.ts";
+import { problemsOf } from "./schema-problems.ts";
+
+export const DOCUMENT_LIMITS: Measures = { bytes: 1_000_000, depth: 32 };
+const MAX_PROBLEMS = 100;
+
+/** Problems of a validator that has just returned false; at most 100 are told. */
+export const problemsOfErrors = (errors: readonly ErrorObject[] | null | undefined) =>
+  problemsOf((errors ?? []).slice(0, 1000)).slice(0, MAX_PROBLEMS);
+
+/**
+ * A check of values against one schema: weight and depth first, then the schema. Compiled at the
+ * first use. The type is the caller's promise, made with `FromSchema` of the same schema.
+ */
+export const compileSchema = <T>(
+  schema: object,
+  limits: Measures = DOCUMENT_LIMITS,
+): ((value: unknown) => Result<T>) => {
+  let validate: ReturnType<ReturnType<typeof createAjv>["compile"]> | undefined;
+  return (value) => {
+    const heavy = measure(value, limits);
+    if (heavy) return { ok: false, problems: [heavy] };
+    validate ??= createAjv().compile(schema);
+    if (validate(value)) return { ok: true, value: value as T };
+    const problems: readonly Problem[] = problemsOfErrors(validate.errors);
+    return { ok: false, problems };
+  };
+};
