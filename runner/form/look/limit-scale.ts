@@ -17,18 +17,20 @@ export function scaleFor([low, high]: Range) {
 const steps = [1, 2, 2.5, 5, 10];
 
 /**
- * A range with 3 to 6 round ticks that holds every given figure with room beyond the outermost.
- * Starts at zero when the figures are positive and zero is not far off the scale.
+ * A range with round ticks that holds every given figure with room beyond the outermost. The room
+ * is two fifths of the largest figure, less where the figures lie so close that bars would merge.
+ * Starts or ends at zero when zero is near.
  */
 export function niceRange(figures: readonly number[]): { range: Range; ticks: readonly number[] } {
   const known = figures.filter(Number.isFinite);
-  if (known.length === 0) return { range: [0, 1], ticks: [0, 0.5, 1] };
-  let low = Math.min(...known);
-  let high = Math.max(...known);
-  const spread = high - low || Math.abs(high) || 1;
-  if (low >= 0 && low <= 3 * spread) low = 0;
-  else low -= spread * 0.4;
-  high = high <= 0 && -high <= 3 * spread ? 0 : high + spread * 0.4;
+  const least = known.length > 0 ? Math.min(...known) : 0;
+  const most = known.length > 0 ? Math.max(...known) : 1;
+  const size = Math.max(Math.abs(least), Math.abs(most)) || 1;
+  const spread = most - least;
+  const room = spread > 0 ? Math.min(0.4 * size, 4 * spread) : 0.4 * size;
+  const near = 0.45 * size;
+  const low = least >= 0 && least - room <= near ? 0 : least - room;
+  const high = most <= 0 && least < 0 && most + room >= -near ? 0 : most + room;
   const step = roundStep((high - low) / 4);
   const first = Math.floor(low / step + 1e-9);
   const last = Math.ceil(high / step - 1e-9);

@@ -104,9 +104,11 @@ function plainDigits(value: number) {
   const rounded = Number(value.toPrecision(12));
   const text = String(rounded);
   if (!text.includes("e")) return text;
-  return rounded.toFixed(
+  if (Math.abs(rounded) >= 1) return BigInt(rounded).toString();
+  const places = rounded.toFixed(
     Math.min(100, Math.max(0, 12 - Math.floor(Math.log10(Math.abs(rounded))) - 1)),
   );
+  return places.includes(".") ? places.replace(/\.?0+$/, "") : places;
 }
 
 export interface QuantityOptions extends FigureOptions {
