@@ -9,6 +9,8 @@ export interface PointProps {
   readonly help?: ReactNode;
   /** An `Answer`, a `Verdict`, both, or a plain word such as "not yet". */
   readonly answer?: ReactNode;
+  /** Second voice: at the right of a wide page, under the question on a phone. */
+  readonly note?: ReactNode;
   readonly open?: boolean;
   /** Opens or closes it; without it the head is plain. */
   readonly onToggle?: () => void;
@@ -22,20 +24,23 @@ export interface PointProps {
 
 /** Number | question | answer; the open one stands behind a 6 px bar. */
 export function Point(props: PointProps) {
-  const { number, question, help, answer, open, onToggle, problem, id, flush, children } = props;
+  const { number, question, help, note, answer, open, onToggle, problem, id, flush, children } =
+    props;
   return (
     <section className={classes("point", open && "point-open")} id={id}>
-      <Target className="point-target" onPress={onToggle} expanded={open ?? false}>
+      <div className="point-head">
         <span className="point-number">{number}</span>
-        <span>
-          <span className="point-question">
+        <div>
+          {/* The button covers the head; the answer stays outside it, so that a change is announced. */}
+          <Target className="point-question" onPress={onToggle} expanded={open ?? false}>
             {question}
             {problem && <ProblemMark {...problem} href={onToggle ? undefined : problem.href} />}
-          </span>
-          {help !== undefined && <span className="row-second">{help}</span>}
-        </span>
-        {answer !== undefined && <span className="point-answer">{answer}</span>}
-      </Target>
+          </Target>
+          {help !== undefined && <p className="second">{help}</p>}
+        </div>
+        {note !== undefined && <span className="point-note">{note}</span>}
+        {answer !== undefined && <div className="point-answer">{answer}</div>}
+      </div>
       {open && children !== undefined && (
         <div className={classes("point-body", flush && "point-body-flush")}>{children}</div>
       )}
