@@ -1,18 +1,9 @@
 import { useId } from "react";
-import { anchorOf, type LabelWish, placeLabels } from "./limit-labels.ts";
+import { anchorOf, placeLabels } from "./limit-labels.ts";
 import { LimitNow, type Now } from "./limit-now.tsx";
 import { clearTicks, lineBox, type Range, scaleFor } from "./limit-scale.ts";
+import { type LimitBound, labelWishes } from "./limit-wishes.ts";
 import { Bar, Ring } from "./strokes.tsx";
-
-export interface LimitBound {
-  readonly at: number;
-  /** `max` is hatched above, `min` below. */
-  readonly side: "min" | "max";
-  /** "max 0.233" */
-  readonly label: string;
-  /** The bound could not be had or is not sure: dashed, and nothing is hatched. */
-  readonly unsure?: boolean;
-}
 
 export interface LimitLineProps {
   /** What the drawing says, for those who do not see it. */
@@ -28,7 +19,7 @@ export interface LimitLineProps {
 export function LimitLine({ description, range, ticks, bounds, last, now }: LimitLineProps) {
   const hatch = useId();
   const x = scaleFor(range);
-  const labels = placeLabels(wishes(bounds, last, x));
+  const labels = placeLabels(labelWishes(bounds, last, x));
   const axis = 36 + 18 * Math.max(0, ...labels.map((label) => label.line));
   const taken = [...bounds, ...(last ? [last] : [])].map((mark) => x(mark.at));
   return (
@@ -45,13 +36,13 @@ export function LimitLine({ description, range, ticks, bounds, last, now }: Limi
         </pattern>
         {bounds
           .filter((bound) => !bound.unsure)
-          .map((bound) => {
+          .map((bound, at) => {
             const from = bound.side === "max" ? x(bound.at) : lineBox.left;
             const to = bound.side === "max" ? lineBox.right : x(bound.at);
             const width = Math.max(0, to - from);
             return (
               <rect
-                key={bound.label}
+                key={at}
                 x={from}
                 y={axis - 11}
                 width={width}
@@ -77,9 +68,9 @@ export function LimitLine({ description, range, ticks, bounds, last, now }: Limi
           </g>
         ))}
         {now?.censored && <LimitNow now={now} x={x} axis={axis} />}
-        {bounds.map((bound) => (
+        {bounds.map((bound, at) => (
           <Bar
-            key={bound.label}
+            key={at}
             x={x(bound.at)}
             top={axis - 15}
             bottom={axis + 15}
@@ -89,9 +80,9 @@ export function LimitLine({ description, range, ticks, bounds, last, now }: Limi
         ))}
         {last && <Ring x={x(last.at)} y={axis} r={5.4} width={2.2} />}
         {now && !now.censored && <LimitNow now={now} x={x} axis={axis} />}
-        {labels.map((label) => (
+        {labels.map((label, at) => (
           <text
-            key={label.text}
+            key={at}
             {...anchorOf(label)}
             y={axis - 21 - 18 * label.line}
             className={label.strong ? "limit-label" : undefined}
@@ -102,25 +93,4 @@ export function LimitLine({ description, range, ticks, bounds, last, now }: Limi
       </svg>
     </div>
   );
-}
-
-function wishes(
-  bounds: readonly LimitBound[],
-  last: LimitLineProps["last"],
-  x: (figure: number) => number,
-): readonly LabelWish[] {
-  const bars = bounds.map(
-    (bound): LabelWish => ({
-      text: bound.label,
-      x: x(bound.at),
-      side: bound.side === "max" ? "after" : "before",
-      strong: true,
-    }),
-  );
-  if (!last) return bars;
-  const below = bounds.every((bound) => last.at <= bound.at);
-  return [
-    ...bars,
-    { text: last.label, x: x(last.at), side: below ? "before" : "after", strong: false },
-  ];
 }
