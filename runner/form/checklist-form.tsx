@@ -1,0 +1,35 @@
+import type { Judge } from "@roundbook/schemas";
+import { FilledForm } from "./filled-form.tsx";
+import type { ChecklistFormProps } from "./form-props.ts";
+import { Loading } from "./look/empty.tsx";
+import { LeafWords } from "./look/margin-block.tsx";
+import { useMessages } from "./messages/messages.tsx";
+import { ChecklistTitles } from "./messages/titled.tsx";
+import { useJudge } from "./use-judge.ts";
+
+/** Checklist in, answers out. Until its limits can be judged nothing is asked. */
+export function ChecklistForm(props: ChecklistFormProps) {
+  const { t } = useMessages();
+  const judged = useJudge(props.document);
+  switch (judged.state) {
+    case "loading":
+      return props.frame({ page: <Loading label={t("form.loading")} />, dock: undefined });
+    case "failed":
+      return props.frame({
+        page: (
+          <LeafWords>
+            <p role="alert">{t("form.no-engine")}</p>
+          </LeafWords>
+        ),
+        dock: undefined,
+      });
+    case "ready":
+      return <Ready {...props} judge={judged.judge} />;
+  }
+}
+
+const Ready = (props: ChecklistFormProps & { readonly judge: Judge }) => (
+  <ChecklistTitles value={props.document}>
+    <FilledForm {...props} />
+  </ChecklistTitles>
+);

@@ -1,0 +1,110 @@
+import type { EvidenceItem, PointJudgement, Verdict } from "@roundbook/schemas";
+import { useState } from "react";
+import type { PhotoDoor } from "./fields/field.ts";
+import { Photos } from "./fields/photos.tsx";
+import { Button } from "./look/button.tsx";
+import { AreaField } from "./look/line-field.tsx";
+import { useMessages } from "./messages/messages.tsx";
+import { type EvidenceDue, evidenceDue, isMissing } from "./model/evidence-due.ts";
+import type { FormPoint } from "./model/sections.ts";
+
+const MOST = 11;
+
+export interface EvidenceAskProps {
+  readonly point: FormPoint;
+  readonly judgement: PointJudgement | undefined;
+  readonly items: readonly EvidenceItem[];
+  onChange(items: readonly EvidenceItem[]): void;
+  readonly photos: PhotoDoor;
+}
+
+/** What a verdict asks for beside the answer, and ways to give it here. A fail always offers them. */
+export function EvidenceAsk({ point, judgement, items, onChange, photos }: EvidenceAskProps) {
+  const { t } = useMessages();
+  const [writing, setWriting] = useState(false);
+  const verdict = judgement?.verdict ?? null;
+  const due = evidenceDue(point.definition, verdict, items);
+  if (due.length === 0 && items.length === 0 && verdict !== "fail") return null;
+
+  const note = items.find(({ kind }) => kind === "note")?.note;
+  const shots = items.flatMap(({ kind, sha256 }) => (kind === "photo" && sha256 ? [sha256] : []));
+  const others = items.filter(({ kind }) => kind === "photo");
+  const setNote = (text: string) =>
+    onChange(text === "" ? others : [...others, { kind: "note", note: text }]);
+
+  return (
+    <div className="evidence">
+      <Asks
+        due={due}
+        verdict={verdict}
+        grade={verdict === "fail" ? point.definition.grade?.means : undefined}
+      />
+      <Photos
+        title={point.definition.title}
+        hashes={shots}
+        most={MOST}
+        door={photos}
+        onAdd={(sha256) =>
+          shots.includes(sha256) || onChange([...items, { kind: "photo", sha256 }])
+        }
+        onRemove={(sha256) => onChange(items.filter((item) => item.sha256 !== sha256))}
+        beside={
+          note === undefined && !writing ? (
+            <Button onClick={() => setWriting(true)}>{t("evidence.write")}</Button>
+          ) : undefined
+        }
+      />
+      {(note !== undefined || writing) && (
+        <AreaField
+          label={t("evidence.note-label")}
+          autoFocus={writing}
+          value={typeof note === "string" ? note : ""}
+          maxLength={4000}
+          onChange={({ target }) => setNote(target.value)}
+        />
+      )}
+      <Missing due={due.filter(isMissing)} />
+    </div>
+  );
+}
+
+function Asks({
+  due,
+  verdict,
+  grade,
+}: {
+  readonly due: readonly EvidenceDue[];
+  readonly verdict: PointJudgement["verdict"];
+  readonly grade: "danger-now" | "by-a-date" | "observation" | undefined;
+}) {
+  const { t } = useMessages();
+  const wanted = due.map(({ kind }) => t(`evidence.${kind}`)).join(t("evidence.and"));
+  return (
+    <>
+      {grade !== undefined && (
+        <p>
+          <strong>{t(`grade.says.${grade}`)}</strong>
+        </p>
+      )}
+      {due.length > 0 && (
+        <p>
+          <strong>{t(`evidence.asks.${verdict as Verdict}`, { wanted })}</strong>
+          {t("evidence.when")}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Missing({ due }: { readonly due: readonly EvidenceDue[] }) {
+  const { t } = useMessages();
+  if (due.length === 0) return null;
+  const words = due.map(({ kind, atLeast, given }) =>
+    kind === "photo" ? t("evidence.photo-count", { given, atLeast }) : t("evidence.note-missing"),
+  );
+  return (
+    <p className="danger" role="status">
+      {words.join(", ")}.
+    </p>
+  );
+}

@@ -1,0 +1,46 @@
+import type { Answers, Checklist, Evidence, Judgement, Particulars } from "@roundbook/schemas";
+import type { ReactNode } from "react";
+import type { LastReading, PhotoDoor } from "./fields/field.ts";
+import type { Filled } from "./use-filling.ts";
+
+/** What the form gives a page to put in its places: the leaf, and the dock at its foot. */
+export interface FormParts {
+  readonly page: ReactNode;
+  readonly dock: ReactNode;
+}
+
+export interface FinishedFilling extends Filled {
+  readonly judgement: Judgement;
+}
+
+export interface ChecklistFormProps extends PhotoDoor {
+  readonly document: Checklist;
+  /** Printed where the limits are named; a draft has none. */
+  readonly issue?: number;
+  readonly particulars: Particulars;
+  readonly initialAnswers?: Answers;
+  readonly initialEvidence?: Evidence;
+  readonly initialDeclared?: readonly string[];
+  /** Last readings by point. */
+  readonly previous?: Readonly<Record<string, LastReading>>;
+  /** A sentence by point about a defect already open there. */
+  readonly openDefects?: Readonly<Record<string, string>>;
+  /** The cautions were acknowledged in an earlier sitting. */
+  readonly cautionsRead?: boolean;
+  onCautionsRead?(): void;
+  /** After every change, with everything written so far. */
+  onAnswersChange?(filled: Filled): void;
+  /** Without it the form is a trial: nothing can be finished. */
+  onFinish?(finished: FinishedFilling): void | Promise<void>;
+  /** Set around the form: `<Page dock={dock}>…{page}</Page>`. */
+  frame(parts: FormParts): ReactNode;
+  /** Printed on the finish page: what is due next and why. */
+  nextDue?(judgement: Judgement): ReactNode;
+  /** Printed above the last button: signature, name, time, instrument. */
+  readonly signature?: ReactNode;
+  /** Wall time in words ("10:42"), for "Declared by you at 10:42". */
+  clock?(): string;
+  readonly leftHanded?: boolean;
+  /** `o` and `n` answer a check; on unless turned off. */
+  readonly singleKeys?: boolean;
+}

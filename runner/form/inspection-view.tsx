@@ -1,0 +1,119 @@
+import type { Answers, Checklist, Evidence, Judgement, PointJudgement } from "@roundbook/schemas";
+import { useMemo } from "react";
+import type { PhotoDoor } from "./fields/field.ts";
+import { LimitWords } from "./fields/limit-words.tsx";
+import { Photos } from "./fields/photos.tsx";
+import { PlaceHeading } from "./look/place-heading.tsx";
+import { Point } from "./look/point.tsx";
+import { useMessages } from "./messages/messages.tsx";
+import { ChecklistTitles } from "./messages/titled.tsx";
+import { absenceNote, type Contents, writtenWords } from "./model/answer-words.ts";
+import { type FormPoint, sectionsOf } from "./model/sections.ts";
+import { OverallLine } from "./overall-line.tsx";
+import { PointAnswer } from "./point-answer.tsx";
+import { PointDetails } from "./point-details.tsx";
+import { Scores } from "./scores.tsx";
+
+export interface InspectionViewProps {
+  /** The very document the inspection names by its hash: its wording is printed, not today's. */
+  readonly document: Checklist;
+  readonly issue?: number;
+  readonly answers: Answers;
+  readonly evidence?: Evidence;
+  readonly declared?: readonly string[];
+  /** As stored: its limits are the ones that applied then. */
+  readonly judgement: Judgement;
+  readonly contents?: Contents;
+  readonly photoUrl: PhotoDoor["photoUrl"];
+}
+
+/** A sealed inspection, read only. Nothing is judged again here. */
+export function InspectionView(props: InspectionViewProps) {
+  const { document, issue, judgement } = props;
+  const { t } = useMessages();
+  const sections = useMemo(() => sectionsOf(document, t("form.points")), [document, t]);
+  return (
+    <ChecklistTitles value={document}>
+      <OverallLine document={document} issue={issue} judgement={judgement} />
+      <Scores document={document} judgement={judgement} />
+      {sections.map((section) => (
+        <div key={section.key}>
+          <PlaceHeading number={section.number} title={section.title} />
+          {section.points.map((point) => (
+            <SealedPoint key={point.id} {...props} point={point} />
+          ))}
+        </div>
+      ))}
+    </ChecklistTitles>
+  );
+}
+
+function SealedPoint({
+  point,
+  answers,
+  evidence = {},
+  declared = [],
+  judgement,
+  contents,
+  photoUrl,
+}: InspectionViewProps & { readonly point: FormPoint }) {
+  const { t } = useMessages();
+  const answer = answers[point.id];
+  // A point the stored judgement does not know was not judged, whatever its document says.
+  const judged: PointJudgement | undefined = judgement.points[point.id];
+  const items = evidence[point.id] ?? [];
+  const hashes = [
+    ...(Array.isArray(answer) ? (answer as readonly string[]) : []),
+    ...items.flatMap(({ sha256 }) => (sha256 === undefined ? [] : [sha256])),
+  ];
+  const notes = items.flatMap(({ note }) =>
+    note === undefined ? [] : [writtenWords(t, note, contents)],
+  );
+  const limited = judged !== undefined && judged.limits.length > 0 && point.kind !== "check";
+  const door = useMemo<PhotoDoor>(
+    () => ({
+      photoUrl,
+      keepPhoto: () => Promise.reject(new Error("a sealed inspection takes no photo")),
+    }),
+    [photoUrl],
+  );
+  if (judged?.asked === false && answer === undefined) return null;
+  return (
+    <>
+      <Point
+        number={point.number}
+        question={point.definition.title}
+        help={absenceNote(t, answer, contents)}
+        answer={
+          answer === undefined ? (
+            <span className="answer-none">{t("inspection.unanswered")}</span>
+          ) : (
+            <PointAnswer
+              {...{ point, answer, contents }}
+              judgement={judged}
+              declared={declared.includes(point.id)}
+              open={false}
+            />
+          )
+        }
+      />
+      {(limited || notes.length > 0 || hashes.length > 0) && (
+        <PointDetails>
+          {limited && (
+            <LimitWords
+              quantity={point.definition.quantity}
+              judgement={judged}
+              limits={judged.limits}
+            />
+          )}
+          {notes.map((note) => (
+            <p key={note} className="written">
+              {note}
+            </p>
+          ))}
+          <Photos title={point.definition.title} hashes={hashes} most={0} door={door} />
+        </PointDetails>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,36 @@
+import type { Checklist, Judgement } from "@roundbook/schemas";
+import { Verdict } from "./look/verdict.tsx";
+import { useMessages } from "./messages/messages.tsx";
+import { tallyOf } from "./model/tally.ts";
+
+export interface OverallLineProps {
+  readonly document: Checklist;
+  readonly issue: number | undefined;
+  readonly judgement: Judgement;
+}
+
+/** The overall verdict, how it is made up, and by whose limits. */
+export function OverallLine({ document, issue, judgement }: OverallLineProps) {
+  const { t } = useMessages();
+  const { overall } = judgement;
+  const { asked, verdicts } = tallyOf(judgement);
+  const parts = verdicts.map(({ verdict, count }) => t(`tally.${verdict}`, { count }));
+  return (
+    <div className="overall leaf-words">
+      <div className="overall-line">
+        <Verdict
+          verdict={overall ?? "not-evaluated"}
+          word={t(overall === null ? "verdict.none" : `verdict.${overall}`)}
+        />
+        <p>
+          <strong>{t("finish.points", { count: asked })}</strong> {parts.join(", ")}
+        </p>
+      </div>
+      <p className="second">
+        {issue === undefined
+          ? t("finish.limits-of", { title: document.title })
+          : t("finish.limits-of-issue", { title: document.title, issue })}
+      </p>
+    </div>
+  );
+}

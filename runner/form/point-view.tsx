@@ -1,0 +1,106 @@
+import type { Answer, EvidenceItem, PointJudgement } from "@roundbook/schemas";
+import { memo, useEffect, useRef } from "react";
+import { EvidenceAsk } from "./evidence-ask.tsx";
+import type { FieldProps } from "./fields/field.ts";
+import { FIELD_KINDS } from "./fields/registry.ts";
+import { Point } from "./look/point.tsx";
+import { WordButton, WordList } from "./look/word.tsx";
+import { useMessages } from "./messages/messages.tsx";
+import { absenceNote } from "./model/answer-words.ts";
+import type { FormPoint } from "./model/sections.ts";
+import { PointAnswer } from "./point-answer.tsx";
+
+interface Shown {
+  readonly point: FormPoint;
+  readonly answer: Answer | undefined;
+  readonly judgement: PointJudgement | undefined;
+  readonly declared: boolean;
+}
+
+/** A closed point: one row. It is drawn again only when what it shows has changed. */
+export const PointRow = memo(
+  function PointRow({
+    point,
+    answer,
+    judgement,
+    declared,
+    onOpen,
+  }: Shown & { onOpen(id: string): void }) {
+    const { t } = useMessages();
+    return (
+      <Point
+        id={`point-${point.id}`}
+        number={point.number}
+        question={point.definition.title}
+        help={absenceNote(t, answer)}
+        answer={<PointAnswer {...{ point, answer, judgement, declared }} open={false} />}
+        onToggle={() => onOpen(point.id)}
+      />
+    );
+  },
+  (before, after) =>
+    before.point === after.point &&
+    before.answer === after.answer &&
+    before.declared === after.declared &&
+    before.onOpen === after.onOpen &&
+    before.judgement?.verdict === after.judgement?.verdict,
+);
+
+export interface OpenPointProps extends FieldProps {
+  readonly declared: boolean;
+  readonly items: readonly EvidenceItem[];
+  onEvidence(items: readonly EvidenceItem[]): void;
+  onClose(): void;
+  onClear(): void;
+  /** A sentence about a defect already open here. */
+  readonly openDefect: string | undefined;
+}
+
+/** The one open point: its field, what its verdict asks for, and a way to clear it. */
+export function OpenPoint(props: OpenPointProps) {
+  const {
+    point,
+    answer,
+    judgement,
+    declared,
+    items,
+    onEvidence,
+    onClose,
+    onClear,
+    openDefect,
+    ...field
+  } = props;
+  const { t } = useMessages();
+  const here = useRef<HTMLDivElement>(null);
+  // Fields that take keys focus themselves; elsewhere the point does, so that keys reach the form.
+  useEffect(() => {
+    const element = here.current;
+    if (element && !element.contains(document.activeElement)) element.focus();
+    element?.scrollIntoView?.({ block: "nearest" });
+  }, []);
+  const { Body } = FIELD_KINDS[point.kind];
+  return (
+    <div ref={here} tabIndex={-1} className="point-focus">
+      <Point
+        id={`point-${point.id}`}
+        number={point.number}
+        question={point.definition.title}
+        help={absenceNote(t, answer) ?? point.definition.description}
+        answer={<PointAnswer {...{ point, answer, judgement, declared }} open />}
+        open
+        onToggle={onClose}
+      >
+        <Body {...field} {...{ point, answer, judgement }} />
+        <EvidenceAsk {...{ point, judgement, items }} onChange={onEvidence} photos={field.photos} />
+        {openDefect !== undefined && <p className="second">{openDefect}</p>}
+        {answer !== undefined && (
+          <WordList>
+            <WordButton quiet onClick={onClear}>
+              {t("answer.clear")}
+            </WordButton>
+          </WordList>
+        )}
+      </Point>
+    </div>
+  );
+}

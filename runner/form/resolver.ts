@@ -1,0 +1,15 @@
+import { type Checklist, validateAnswers } from "@roundbook/schemas";
+import type { FieldErrors, Resolver } from "react-hook-form";
+import { type FilledValues, toFilled } from "./use-filling.ts";
+
+/** Validity only (is it a well-formed answer?): limits and completeness are the judge's. */
+export const answersResolver =
+  (document: Checklist): Resolver<FilledValues> =>
+  (values) => {
+    const problems = validateAnswers(document, toFilled(values).answers);
+    if (problems.length === 0) return { values, errors: {} };
+    const answers: Record<string, { type: string }> = {};
+    for (const { pointer, code } of problems)
+      answers[pointer.split("/")[1] ?? ""] ??= { type: code };
+    return { values: {}, errors: { answers } as unknown as FieldErrors<FilledValues> };
+  };

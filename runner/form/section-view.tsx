@@ -1,0 +1,139 @@
+import type { Evidence, Judgement, LimitJudgement } from "@roundbook/schemas";
+import { useState } from "react";
+import { AbsenceSheet } from "./absence-sheet.tsx";
+import type { Draft, FieldProps, LastReading, PhotoDoor } from "./fields/field.ts";
+import { openingDraft } from "./fields/reading-entry.ts";
+import { GroupLine } from "./group-line.tsx";
+import { PlaceHeading } from "./look/place-heading.tsx";
+import { useMessages } from "./messages/messages.tsx";
+import { declarable, declaredIn } from "./model/group-answer.ts";
+import type { FormPoint, Section } from "./model/sections.ts";
+import { OpenPoint, PointRow } from "./point-view.tsx";
+import type { Filling } from "./use-filling.ts";
+
+export interface SectionViewProps {
+  readonly section: Section;
+  readonly count: number;
+  readonly judgement: Judgement;
+  readonly filling: Filling;
+  readonly previous: Readonly<Record<string, LastReading>>;
+  readonly openDefects: Readonly<Record<string, string>>;
+  readonly photos: PhotoDoor;
+  readonly opened: OpenedPoint | undefined;
+  readonly clock: (() => string) | undefined;
+  onOpen(id: string | null): void;
+}
+
+/** What the open point's field and the pad at the foot share. */
+export interface OpenedPoint {
+  readonly point: FormPoint;
+  readonly draft: Draft;
+  onDraft(draft: Draft): void;
+  /** The limits that apply now, known before anything is written. */
+  readonly limits: readonly LimitJudgement[];
+  readonly absenceOpen: boolean;
+  onAbsence(open: boolean): void;
+}
+
+export function SectionView(props: SectionViewProps) {
+  const { section, count, judgement, filling, opened, photos, onOpen } = props;
+  const { t } = useMessages();
+  const { filled } = filling;
+  const [declaredAt, setDeclaredAt] = useState<Readonly<Record<string, string>>>({});
+  const offered = declarable(section, filled.answers, (id) => judgement.points[id]?.asked ?? true);
+  const declared = declaredIn(section, filled.declared);
+  const declare = () => {
+    filling.declare(offered);
+    if (props.clock) setDeclaredAt({ ...declaredAt, [section.key]: props.clock() });
+  };
+  return (
+    <>
+      <PlaceHeading
+        number={section.number}
+        title={section.title}
+        aside={count > 1 ? t("form.part", { number: section.number, count }) : undefined}
+      />
+      {section.groupAnswer && (
+        <GroupLine
+          declarable={offered}
+          declared={declared}
+          time={declaredAt[section.key]}
+          onDeclare={declare}
+          onUndo={() => filling.withdraw(declared)}
+        />
+      )}
+      {section.points.map((point) =>
+        opened && point.id === opened.point.id ? (
+          <Opened key={point.id} {...props} opened={opened} photos={photos} />
+        ) : (
+          <PointRow
+            key={point.id}
+            point={point}
+            answer={filled.answers[point.id]}
+            judgement={judgement.points[point.id]}
+            declared={declared.includes(point.id)}
+            onOpen={onOpen}
+          />
+        ),
+      )}
+    </>
+  );
+}
+
+const NO_EVIDENCE: Evidence[string] = [];
+
+function Opened(props: SectionViewProps & { readonly opened: OpenedPoint }) {
+  const { opened, filling, openDefects, onOpen } = props;
+  const { point } = opened;
+  const { answers, evidence, declared } = filling.filled;
+  return (
+    <>
+      <OpenPoint
+        {...fieldProps(props)}
+        declared={declared.includes(point.id)}
+        items={evidence[point.id] ?? NO_EVIDENCE}
+        onEvidence={(items) => filling.setEvidence(point.id, items)}
+        onClose={() => onOpen(null)}
+        onClear={() => {
+          filling.setAnswer(point.id, undefined);
+          opened.onDraft(openingDraft(point, undefined));
+        }}
+        openDefect={openDefects[point.id]}
+      />
+      {opened.absenceOpen && (
+        <AbsenceSheet
+          point={point}
+          answer={answers[point.id]}
+          onWrite={(answer) => {
+            filling.setAnswer(point.id, answer);
+            opened.onDraft(openingDraft(point, answer));
+            opened.onAbsence(false);
+          }}
+          onClose={() => opened.onAbsence(false)}
+        />
+      )}
+    </>
+  );
+}
+
+/** The open point as its field and its pad see it. */
+export function fieldProps(
+  props: Pick<SectionViewProps, "filling" | "judgement" | "previous" | "photos"> & {
+    readonly opened: OpenedPoint;
+  },
+): FieldProps {
+  const { opened, filling, judgement, previous, photos } = props;
+  const { id } = opened.point;
+  return {
+    point: opened.point,
+    answer: filling.filled.answers[id],
+    onAnswer: (answer) => filling.setAnswer(id, answer),
+    judgement: judgement.points[id],
+    limits: opened.limits,
+    last: previous[id],
+    draft: opened.draft,
+    onDraft: opened.onDraft,
+    onAbsent: () => opened.onAbsence(true),
+    photos,
+  };
+}

@@ -1,0 +1,88 @@
+import type { Answer, Answers, Checklist, Evidence, EvidenceItem } from "@roundbook/schemas";
+import { useMemo } from "react";
+import { useForm, useWatch } from "react-hook-form";
+import { answersResolver } from "./resolver.ts";
+
+/** What a person has written so far. A point that is not in `answers` is one nobody answered. */
+export interface Filled {
+  readonly answers: Answers;
+  readonly evidence: Evidence;
+  /** Points answered by one declaration for their group. */
+  readonly declared: readonly string[];
+}
+
+/** As react-hook-form holds it: a cleared answer stays behind as `undefined`. */
+export interface FilledValues {
+  answers: Record<string, unknown>;
+  evidence: Record<string, unknown>;
+  declared: string[];
+}
+
+const withoutHoles = <T>(values: Record<string, unknown> | undefined): Record<string, T> =>
+  Object.fromEntries(
+    Object.entries(values ?? {}).filter(([, value]) => value !== undefined),
+  ) as Record<string, T>;
+
+export const toFilled = (values: Partial<FilledValues>): Filled => ({
+  answers: withoutHoles<Answer>(values.answers),
+  evidence: withoutHoles<readonly EvidenceItem[]>(values.evidence),
+  declared: values.declared ?? [],
+});
+
+export interface Filling {
+  readonly filled: Filled;
+  /** `undefined` clears. An answer of its own takes a point out of its group's declaration. */
+  setAnswer(id: string, answer: Answer | undefined): void;
+  setEvidence(id: string, items: readonly EvidenceItem[]): void;
+  declare(ids: readonly string[]): void;
+  withdraw(ids: readonly string[]): void;
+  /** Calls back when the answers fit the checklist. */
+  submit(onValid: (filled: Filled) => void | Promise<void>): Promise<void>;
+}
+
+/** The answers of one form. Hidden points keep theirs: nothing is unregistered. */
+export function useFilling(
+  document: Checklist,
+  initial: Filled,
+  onChange?: (filled: Filled) => void,
+): Filling {
+  const { control, getValues, setValue, handleSubmit } = useForm<FilledValues>({
+    defaultValues: {
+      answers: { ...initial.answers },
+      evidence: { ...initial.evidence },
+      declared: [...initial.declared],
+    },
+    resolver: answersResolver(document),
+  });
+  const values = useWatch({ control });
+  const filled = useMemo(() => toFilled(values as Partial<FilledValues>), [values]);
+
+  const changed = () => onChange?.(toFilled(getValues()));
+  const setDeclared = (ids: readonly string[]) => setValue("declared", [...ids]);
+  const setOne = (id: string, answer: Answer | undefined) => setValue(`answers.${id}`, answer);
+
+  return {
+    filled,
+    setAnswer(id, answer) {
+      setOne(id, answer);
+      const { declared } = getValues();
+      if (declared.includes(id)) setDeclared(declared.filter((one) => one !== id));
+      changed();
+    },
+    setEvidence(id, items) {
+      setValue(`evidence.${id}`, items.length > 0 ? items : undefined);
+      changed();
+    },
+    declare(ids) {
+      for (const id of ids) setOne(id, "ok");
+      setDeclared([...getValues().declared, ...ids]);
+      changed();
+    },
+    withdraw(ids) {
+      for (const id of ids) setOne(id, undefined);
+      setDeclared(getValues().declared.filter((one) => !ids.includes(one)));
+      changed();
+    },
+    submit: (onValid) => handleSubmit((valid) => onValid(toFilled(valid)))(),
+  };
+}

@@ -1,0 +1,71 @@
+import type { Answers, Judgement } from "@roundbook/schemas";
+import { useState } from "react";
+import type { Section } from "./model/sections.ts";
+import { askedOf, firstOpen, nextOpen } from "./model/walk.ts";
+
+/** Where on the form a person stands. `open` is the point whose field is shown. */
+export type Place =
+  | { readonly at: "cautions" }
+  | { readonly at: "section"; readonly key: string; readonly open: string | null }
+  | { readonly at: "finish" };
+
+export interface Steps {
+  readonly place: Place;
+  readonly sections: readonly Section[];
+  readonly section: Section | undefined;
+  /** Where *Next* leads; `undefined` on the last page. */
+  readonly ahead: { readonly to: Place; readonly names: string } | undefined;
+  readonly back: Place | undefined;
+  go(to: Place): void;
+  goToPoint(id: string): void;
+  open(id: string | null): void;
+}
+
+/** Walks the sections that have something to ask: cautions first, finish last. */
+export function useSteps(
+  all: readonly Section[],
+  judgement: Judgement,
+  answers: Answers,
+  cautions: boolean,
+): Steps {
+  const sections = askedOf(all, judgement);
+  const enter = (section: Section | undefined): Place =>
+    section
+      ? { at: "section", key: section.key, open: firstOpen(section, answers) }
+      : { at: "finish" };
+  const [kept, go] = useState<Place>(() => (cautions ? { at: "cautions" } : enter(sections[0])));
+
+  // A section may vanish while its answers change; what is left stands in its place.
+  const index = kept.at === "section" ? sections.findIndex(({ key }) => key === kept.key) : -1;
+  const section = kept.at === "section" ? (sections[index] ?? sections[0]) : undefined;
+  const place: Place = kept.at === "section" && section === undefined ? { at: "finish" } : kept;
+  const here = section ? sections.indexOf(section) : place.at === "finish" ? sections.length : -1;
+  const open = place.at === "section" ? place.open : null;
+
+  const ahead = (): Steps["ahead"] => {
+    if (place.at === "finish") return undefined;
+    const next = section && open !== null ? nextOpen(section, answers, open) : undefined;
+    if (section && next) {
+      return { to: { at: "section", key: section.key, open: next.id }, names: next.number };
+    }
+    const following = sections[here + 1];
+    return { to: enter(following), names: following?.title ?? "" };
+  };
+  const before = sections[here - 1];
+
+  return {
+    place,
+    sections,
+    section,
+    ahead: ahead(),
+    back: before ? enter(before) : here === 0 && cautions ? { at: "cautions" } : undefined,
+    go,
+    goToPoint(id) {
+      const home = sections.find(({ points }) => points.some((point) => point.id === id));
+      if (home) go({ at: "section", key: home.key, open: id });
+    },
+    open(id) {
+      if (section) go({ at: "section", key: section.key, open: id });
+    },
+  };
+}
