@@ -118,6 +118,8 @@ export interface HistoryEntry {
   readonly entry: Entry;
   readonly leaf: SealedLeaf;
   readonly authorName: string;
+  /** What the asset is called today; null for an entry that is about no asset. */
+  readonly about: { readonly number: string; readonly description: string } | null;
   /** Texts by commitment. */
   readonly contents: Readonly<Record<string, string>>;
 }
