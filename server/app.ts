@@ -4,7 +4,7 @@ import type { AppContext } from "./http/app-context.ts";
 import { securityHeaders } from "./http/headers.ts";
 import { createLimits } from "./http/limits.ts";
 import { registerRoutes } from "./http/register-routes.ts";
-import { replyProblem } from "./http/reply-problem.ts";
+import { type Report, replyProblem } from "./http/reply-problem.ts";
 import { assetRoutes } from "./http/routes/assets.ts";
 import { descriptionRoutes } from "./http/routes/description.ts";
 import { designRoutes } from "./http/routes/design.ts";
@@ -14,7 +14,7 @@ import { logbookRoutes } from "./http/routes/logbook.ts";
 import { sessionRoutes } from "./http/routes/session.ts";
 import { sameOrigin } from "./http/same-origin.ts";
 import { type AppFolders, staticApps } from "./http/static-apps.ts";
-import type { Store } from "./store/db.ts";
+import type { Store } from "./store/open-store.ts";
 import { createContext } from "./usecases/context.ts";
 import { Refusal } from "./usecases/refusal.ts";
 import type { SetupToken } from "./usecases/setup-token.ts";
@@ -30,18 +30,20 @@ export interface AppParts {
   /** Folder for CSV files on their way in. */
   readonly uploads: string;
   readonly apps: AppFolders;
+  /** Told of errors of our own. */
+  readonly report: Report;
 }
 
 /** The whole server without a socket: `createApp(parts).request(path, init)`. */
-export function createApp({ store, clock, newId, apps, ...rest }: AppParts): Hono {
+export function createApp({ store, clock, newId, apps, report, ...rest }: AppParts): Hono {
   const ctx: AppContext = {
-    ...createContext({ store, clock, newId }),
+    ...createContext({ store, clock, newId, report: (error) => report(error, "a use-case") }),
     ...rest,
     limits: createLimits(clock),
   };
   const app = new Hono();
-  app.onError((error, c) => replyProblem(error, c, clock));
-  app.notFound((c) => replyProblem(new Refusal("not-found", "no-such-route"), c, clock));
+  app.onError((error, c) => replyProblem(error, c, report));
+  app.notFound((c) => replyProblem(new Refusal("not-found", "no-such-route"), c, report));
   app.use(securityHeaders);
   app.use(sameOrigin);
   registerRoutes(app, ctx, {

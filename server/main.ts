@@ -24,6 +24,12 @@ function root(): string {
   return folder;
 }
 
+function report(error: unknown, during: string): void {
+  const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  const line = { at: new Date().toISOString(), level: "error", during, error: text };
+  process.stderr.write(`${JSON.stringify(line)}\n`);
+}
+
 async function start(): Promise<void> {
   await mkdir(data, { recursive: true });
   const clock = () => Date.now();
@@ -37,6 +43,7 @@ async function start(): Promise<void> {
     blobs: createFolderBlobs(join(data, "evidence"), newId),
     clock,
     newId,
+    report,
     setupToken,
     uploads,
     apps: { runner: join(root(), "runner/dist"), designer: join(root(), "designer/dist") },

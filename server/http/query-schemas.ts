@@ -1,4 +1,4 @@
-import { CIVIL_DATE, UUID } from "@roundbook/schemas";
+import { CIVIL_DATE, POST_ENTRIES_SCHEMA, UUID } from "@roundbook/schemas";
 
 /** Query parameters reach us as text: numbers are checked as text and then read. */
 const limit = { type: "string", pattern: "^([1-9]\\d?|1\\d\\d|200)$" } as const;
@@ -25,4 +25,26 @@ export const WITHDRAW_SCHEMA = {
   properties: { reason: { type: "string", minLength: 1, maxLength: 1000 } },
   required: ["reason"],
   additionalProperties: false,
+} as const;
+
+const { entries } = POST_ENTRIES_SCHEMA.properties;
+/** An entry that is not well formed is refused by itself, not with the whole delivery. */
+export const ENTRIES_ENVELOPE = {
+  ...POST_ENTRIES_SCHEMA,
+  properties: {
+    entries: {
+      ...entries,
+      items: {
+        ...entries.items,
+        properties: {
+          ...entries.items.properties,
+          entry: {
+            type: "object",
+            properties: { id: { type: "string", pattern: UUID } },
+            required: ["id"],
+          },
+        },
+      },
+    },
+  },
 } as const;

@@ -1,8 +1,6 @@
-import { at, type Problem, problem } from "@roundbook/schemas";
+import { problem } from "@roundbook/schemas";
 import type { Context } from "hono";
 import { Refusal } from "../usecases/refusal.ts";
-
-export const MAX_DEPTH = 32;
 
 /**
  * The bytes of a body, refused as soon as they pass `limit`: a length that was announced is
@@ -10,7 +8,7 @@ export const MAX_DEPTH = 32;
  */
 export async function readBytes(c: Context, limit: number): Promise<Uint8Array> {
   const tooLarge = () =>
-    new Refusal("too-large", "too-large", [problem("", "too-large", { limit })]);
+    new Refusal("too-large", "too-large", [problem("", "document-too-big", { limit })]);
   if (Number(c.req.header("content-length") ?? 0) > limit) throw tooLarge();
   const body = c.req.raw.body;
   if (!body) return new Uint8Array(0);
@@ -24,21 +22,6 @@ export async function readBytes(c: Context, limit: number): Promise<Uint8Array> 
   return Buffer.concat(parts, size);
 }
 
-/** Where a value nests deeper than `MAX_DEPTH`, or undefined; walks without recursion. */
-export function tooDeep(value: unknown): Problem | undefined {
-  const stack: { value: unknown; pointer: string; depth: number }[] = [
-    { value, pointer: "", depth: 0 },
-  ];
-  for (let top = stack.pop(); top; top = stack.pop()) {
-    if (typeof top.value !== "object" || top.value === null) continue;
-    if (top.depth >= MAX_DEPTH) return problem(top.pointer, "too-deep", { limit: MAX_DEPTH });
-    for (const [name, inner] of Object.entries(top.value))
-      if (typeof inner === "object")
-        stack.push({ value: inner, pointer: at(top.pointer, name), depth: top.depth + 1 });
-  }
-  return undefined;
-}
-
 /** Line and column of the fault, when the parser of this engine tells the position. */
 function whereIn(text: string, error: unknown): Record<string, number> {
   const position = /position (\d+)/.exec(error instanceof Error ? error.message : "")?.[1];
@@ -49,7 +32,7 @@ function whereIn(text: string, error: unknown): Record<string, number> {
 
 const UTF8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: false });
 
-/** A JSON body within `limit` bytes and `MAX_DEPTH` levels. */
+/** A JSON body within `limit` bytes; its depth and form are checked by the route's schema. */
 export async function readJson(c: Context, limit: number): Promise<unknown> {
   const type = c.req.header("content-type") ?? "";
   if (!/^application\/json\s*(;|$)/i.test(type))
@@ -63,13 +46,9 @@ export async function readJson(c: Context, limit: number): Promise<unknown> {
   } catch {
     throw new Refusal("malformed", "not-utf8", [problem("", "not-utf8")]);
   }
-  let value: unknown;
   try {
-    value = JSON.parse(text);
+    return JSON.parse(text);
   } catch (error) {
     throw new Refusal("malformed", "not-json", [problem("", "not-json", whereIn(text, error))]);
   }
-  const deep = tooDeep(value);
-  if (deep) throw new Refusal("invalid", "too-deep", [deep]);
-  return value;
 }

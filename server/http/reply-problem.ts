@@ -34,11 +34,14 @@ const send = (status: ErrorStatus, code: string, more: Readonly<Record<string, u
     { status, headers: { "content-type": "application/problem+json", "cache-control": "no-store" } },
   );
 
+/** Told of errors of our own. */
+export type Report = (error: unknown, during: string) => void;
+
 /**
  * The one place where errors become RFC 9457 problem details. What is not a refusal is our own
- * fault: its details go to standard error as one JSON line, never to the asker.
+ * fault: its details go to the log, never to the asker.
  */
-export function replyProblem(error: unknown, c: Context, now: () => number): Response {
+export function replyProblem(error: unknown, c: Context, report: Report): Response {
   if (error instanceof Refusal) {
     const { kind, code, problems, extra } = error;
     const reply = send(STATUS[kind], code, {
@@ -49,13 +52,6 @@ export function replyProblem(error: unknown, c: Context, now: () => number): Res
       reply.headers.set("retry-after", String(extra["retryAfter"]));
     return reply;
   }
-  const line = {
-    at: new Date(now()).toISOString(),
-    level: "error",
-    method: c.req.method,
-    path: c.req.path,
-    error: error instanceof Error ? (error.stack ?? error.message) : String(error),
-  };
-  process.stderr.write(`${JSON.stringify(line)}\n`);
+  report(error, `${c.req.method} ${c.req.path}`);
   return send(500, "internal", {});
 }

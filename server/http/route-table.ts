@@ -20,6 +20,7 @@ import {
   DEFECTS_QUERY,
   DUE_COUNT_QUERY,
   DUE_QUERY,
+  ENTRIES_ENVELOPE,
   REGISTER_QUERY,
   WITHDRAW_SCHEMA,
 } from "./query-schemas.ts";
@@ -32,6 +33,8 @@ export interface RouteRule {
   readonly says: string;
   /** Schema of the JSON body; none when the route takes no body or a raw one. */
   readonly body?: object;
+  /** Checked instead of `body` where the parts are answered one by one. */
+  readonly envelope?: object;
   /** Schema of the query parameters, all strings; none allowed without one. */
   readonly query?: object;
   /** Content types of a raw body. */
@@ -85,7 +88,13 @@ export const ROUTES = {
   "GET /api/assets/:id/history": { ...all, says: "An asset's entries, newest first", query: CURSOR_QUERY },
   "GET /api/logbook": { ...all, says: "The logbook, newest first", query: CURSOR_QUERY },
   "GET /api/entries/:id": { ...all, says: "One entry" },
-  "POST /api/entries": { ...round, says: "Seal entries of a device", body: POST_ENTRIES_SCHEMA, limit: ENTRIES_LIMIT },
+  "POST /api/entries": {
+    ...round,
+    says: "Seal entries of a device",
+    body: POST_ENTRIES_SCHEMA,
+    envelope: ENTRIES_ENVELOPE,
+    limit: ENTRIES_LIMIT,
+  },
   "PUT /api/evidence/:sha256": {
     ...round,
     says: "Store a photo under its hash",

@@ -1,30 +1,16 @@
-import { at, type Problem, type ProblemParam, problem } from "@roundbook/schemas";
-import { Ajv2020, type ErrorObject, type ValidateFunction } from "ajv/dist/2020.js";
+import type { Result } from "@roundbook/schemas";
+import { compileSchema } from "@roundbook/schemas/validate";
 import { Refusal } from "../usecases/refusal.ts";
-import { ROUTE_KEYS, ROUTES, type RouteKey, type RouteRule } from "./route-table.ts";
+import {
+  DEFAULT_LIMIT,
+  ROUTE_KEYS,
+  ROUTES,
+  type RouteKey,
+  type RouteRule,
+} from "./route-table.ts";
 
-const MAX_PROBLEMS = 100;
-
-const asParam = (value: unknown): ProblemParam =>
-  typeof value === "string" || typeof value === "number" || typeof value === "boolean"
-    ? value
-    : JSON.stringify(value);
-
-/** Ajv names the keyword that failed; the place is where something is missing, extra or wrong. */
-function toProblem({ instancePath, keyword, params }: ErrorObject): Problem {
-  if (keyword === "required") {
-    const name = String(params["missingProperty"]);
-    return problem(at(instancePath, name), "required", { name });
-  }
-  if (keyword === "additionalProperties") {
-    const name = String(params["additionalProperty"]);
-    return problem(at(instancePath, name), "unknown-member", { name });
-  }
-  const plain = Object.entries(params as Record<string, unknown>).map(
-    ([name, value]) => [name, Array.isArray(value) ? value.map(String) : asParam(value)] as const,
-  );
-  return problem(instancePath, keyword, Object.fromEntries(plain));
-}
+/** A checklist may be 32 levels deep and comes wrapped in a body. */
+const DEPTH = 34;
 
 export type Check = (value: unknown) => void;
 export interface RouteChecks {
@@ -34,29 +20,27 @@ export interface RouteChecks {
 
 const NO_QUERY = { type: "object", properties: {}, additionalProperties: false } as const;
 
-function refuser(validate: ValidateFunction, code: string): Check {
+function refuser(check: (value: unknown) => Result<unknown>, code: string): Check {
   return (value) => {
-    if (validate(value)) return;
-    const problems = (validate.errors ?? []).slice(0, MAX_PROBLEMS).map(toProblem);
-    throw new Refusal("invalid", code, problems);
+    const result = check(value);
+    if (!result.ok) throw new Refusal("invalid", code, result.problems);
   };
 }
 
-/** Compiles what every route of the table asks of its body and query, once, at the start. */
+/** What every route of the table asks of its body and query. */
 export function compileRouteChecks(): ReadonlyMap<RouteKey, RouteChecks> {
-  const ajv = new Ajv2020({
-    allErrors: true,
-    strictTypes: false,
-    inlineRefs: false,
-    ownProperties: true,
-  });
-  const pass: Check = () => undefined;
   return new Map(
     ROUTE_KEYS.map((key) => {
-      const rule: RouteRule = ROUTES[key];
-      const body = rule.body ? refuser(ajv.compile(rule.body), "body-not-right") : pass;
-      const query = refuser(ajv.compile(rule.query ?? NO_QUERY), "query-not-right");
-      return [key, { body, query }] as const;
+      const { body, envelope, query, limit }: RouteRule = ROUTES[key];
+      const form = envelope ?? body ?? {};
+      const limits = { bytes: limit ?? DEFAULT_LIMIT, depth: DEPTH };
+      return [
+        key,
+        {
+          body: body ? refuser(compileSchema(form, limits), "body-not-right") : () => undefined,
+          query: refuser(compileSchema(query ?? NO_QUERY), "query-not-right"),
+        },
+      ] as const;
     }),
   );
 }

@@ -19,7 +19,7 @@ function problemsOf(given: AddPlace, parent: PlaceRow | undefined, sisters: read
   const problems: Problem[] = [];
   if (given.level === "site") {
     if (given.parent !== null) problems.push(problem("/parent", "site-has-no-parent"));
-    if (given.zone === undefined) problems.push(problem("/zone", "required", { name: "zone" }));
+    if (given.zone === undefined) problems.push(problem("", "missing-keyword", { keyword: "zone" }));
     else if (!isZone(given.zone)) problems.push(problem("/zone", "unknown-zone", { zone: given.zone }));
   } else if (!parent) problems.push(problem("/parent", "unknown-place"));
   else if (LEVELS.indexOf(parent.level) >= LEVELS.indexOf(given.level))

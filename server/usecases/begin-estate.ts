@@ -19,8 +19,8 @@ async function beginOwn(ctx: Context, setup: Setup): Promise<string> {
   const { estate, zone, name, signIn, password } = setup;
   if (estate === undefined || zone === undefined || !isZone(zone))
     throw new Refusal("invalid", "setup-not-right", [
-      ...(estate === undefined ? [problem("/estate", "required", { name: "estate" })] : []),
-      ...(zone === undefined ? [problem("/zone", "required", { name: "zone" })] : []),
+      ...(estate === undefined ? [problem("", "missing-keyword", { keyword: "estate" })] : []),
+      ...(zone === undefined ? [problem("", "missing-keyword", { keyword: "zone" })] : []),
       ...(zone !== undefined && !isZone(zone) ? [problem("/zone", "unknown-zone", { zone })] : []),
     ]);
   // A beginning that broke off left an estate that nobody can enter: it is taken up again.

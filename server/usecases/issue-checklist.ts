@@ -22,10 +22,8 @@ export interface Issued {
   readonly hash: string;
 }
 
-const LEVELS: Readonly<Record<string, "error" | "warning">> = LINT_CODES;
-
 /** Warnings do not stand in the way; what is not a lint code is a fault of form. */
-const stands = (found: Problem): boolean => LEVELS[found.code] !== "warning";
+const stands = (found: Problem): boolean => LINT_CODES[found.code]?.level !== "warning";
 
 function fitToIssue(document: unknown): Checklist {
   const { checklist, problems } = findProblems(document);

@@ -1,6 +1,5 @@
-import { type BodyOf, type Problem, problem } from "@roundbook/schemas";
+import { at, type BodyOf, type Problem, parseParticulars, problem } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
-import { checkParticulars } from "./check-particulars.ts";
 import type { Context, Session } from "./context.ts";
 import { findAssetsByNumber } from "./read-assets.ts";
 import { readAssetTypes, readPlaces } from "./read-register.ts";
@@ -15,7 +14,8 @@ async function problemsOf(ctx: Context, given: Registration): Promise<Problem[]>
     findAssetsByNumber(ctx, [given.number]),
   ]);
   const type = types.find(({ assetType }) => assetType === given.assetType);
-  const problems: Problem[] = type ? checkParticulars(type.particulars, given.particulars) : [];
+  const problems: Problem[] = parseParticulars(type?.particulars ?? {}, type ? given.particulars : {})
+    .map((found) => ({ ...found, pointer: at("", "particulars") + found.pointer }));
   if (!type)
     problems.push(problem("/assetType", "unknown-asset-type", { assetType: given.assetType }));
   if (!places.some(({ id }) => id === given.place))

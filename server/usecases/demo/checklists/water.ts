@@ -1,0 +1,62 @@
+import { checklist, look, reading } from "./parts.ts";
+
+const HSG274 = "HSE HSG274 part 2";
+const WATER_CAUTIONS = [
+  "Use a probe, never the hand: hot water scalds.",
+  "Avoid spray: run gently. Raising the storage temperature raises the risk of scalding.",
+] as const;
+
+const temperature = (title: string, limits: readonly Readonly<Record<string, unknown>>[]) =>
+  reading({
+    title,
+    quantity: { unit: "Cel", alsoIn: ["[degF]"], decimals: 1, plausible: { min: 0, max: 100 } },
+    limits,
+    ask: { mandatory: true, absentAllowed: ["no-access", "not-measurable"] },
+    means: "by-a-date",
+    within: "P7D",
+  });
+
+export const OUTLET = checklist({
+  title: "Hot water outlet: temperatures",
+  minutes: 4,
+  cautions: WATER_CAUTIONS,
+  groups: [
+    { id: "measure", title: "Measure", points: ["hot", "cold"] },
+    { id: "look", title: "Look", points: ["tap"] },
+  ],
+  properties: {
+    hot: {
+      ...temperature("Hot, after one minute", [
+        { min: 50, severity: "fail", basis: `50 °C within a minute at the outlet, ${HSG274}` },
+        { max: 60, severity: "advisory", basis: "Above 60 °C scalds at once: own practice" },
+      ]),
+      description: "Run the hot tap for one minute, then read with the probe in the stream.",
+    },
+    cold: temperature("Cold, after two minutes", [
+      { exclusiveMax: 20, severity: "fail", basis: `Below 20 °C after two minutes, ${HSG274}` },
+    ]),
+    tap: look("Tap works, no scale or drip?", "Own practice", "observation"),
+  },
+});
+
+export const CALORIFIER = checklist({
+  title: "Calorifier: flow, return and look",
+  minutes: 6,
+  cautions: WATER_CAUTIONS,
+  particulars: {
+    volume: { title: "Stored volume", type: "number", unit: "L", minimum: 10, maximum: 5000 },
+  },
+  groups: [
+    { id: "measure", title: "Measure", points: ["flow", "return_pipe"] },
+    { id: "look", title: "Look", points: ["valves"] },
+  ],
+  properties: {
+    flow: temperature("Flow", [
+      { min: 60, severity: "fail", basis: `60 °C where the water leaves, ${HSG274}` },
+    ]),
+    return_pipe: temperature("Return", [
+      { min: 50, severity: "fail", basis: `50 °C where the water comes back, ${HSG274}` },
+    ]),
+    valves: look("Valves and joints dry?", "Own practice", "by-a-date", "P60D"),
+  },
+});

@@ -1,0 +1,111 @@
+import {
+  type CivilDate,
+  ENTRIES_AT_ONCE,
+  type Entry,
+  formatCivilDate,
+  parseCivilDate,
+  type SignedEntry,
+} from "@roundbook/schemas";
+import { civilNow } from "../civil-now.ts";
+import type { Context } from "../context.ts";
+import { instantOf } from "../instant-of.ts";
+import { judgeFor } from "../judge-for.ts";
+import { sealEntries } from "../seal-entries.ts";
+import { answersOf } from "./answers.ts";
+import type { DemoDevice } from "./device.ts";
+import { type Inspector, inspectorOf } from "./people.ts";
+import { type PastInspection, pastOf } from "./past.ts";
+import { ZONE } from "./places.ts";
+import type { Random } from "./random.ts";
+import { stepsAfter } from "./steps.ts";
+import { daysBefore, later } from "./time.ts";
+import type { DemoRegister, RegisteredAsset } from "./write-register.ts";
+
+const MINUTE = 60_000;
+
+interface Visit extends PastInspection {
+  readonly asset: RegisteredAsset;
+}
+
+type Devices = ReadonlyMap<Inspector, DemoDevice>;
+
+const siteOf = (asset: RegisteredAsset): string => asset.room.slice(0, 1);
+
+/** The visits of each day and person, in walking order; days in order. */
+function roundsOf(visits: readonly Visit[]): [string, Visit[]][] {
+  const rounds = new Map<string, Visit[]>();
+  for (const visit of visits) {
+    const { kind } = visit.asset;
+    const key = `${formatCivilDate(visit.on)} ${inspectorOf(kind, siteOf(visit.asset))}`;
+    rounds.set(key, [...(rounds.get(key) ?? []), visit]);
+  }
+  return [...rounds].sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
+async function inspect(
+  ctx: Context,
+  { asset, on, age }: Visit,
+  device: DemoDevice,
+  register: DemoRegister,
+  random: Random,
+): Promise<Entry> {
+  const checklist = register.checklists.get(asset.kind);
+  if (!checklist) throw new Error(`no checklist for ${asset.kind}`);
+  const judge = await judgeFor(ctx, ctx.store.db, checklist.hash);
+  const answers = answersOf(asset, age, random);
+  const { particulars } = asset;
+  const judgement = judge.judge({ particulars, answers });
+  if (!judgement.complete) throw new Error(`${asset.number}: ${JSON.stringify(judgement.problems)}`);
+  return {
+    id: ctx.newId(),
+    kind: "inspection",
+    asset: asset.id,
+    author: device.session.person,
+    device: device.id,
+    happenedAt: instantOf(ctx.clock()),
+    civilDate: formatCivilDate(on),
+    body: {
+      checklist: { ...checklist },
+      particulars: { ...particulars },
+      answers: { ...answers },
+      judgement: JSON.parse(JSON.stringify(judgement)),
+    },
+  };
+}
+
+async function deliver(ctx: Context, device: DemoDevice, signed: SignedEntry[]): Promise<void> {
+  for (let from = 0; from < signed.length; from += ENTRIES_AT_ONCE) {
+    const batch = signed.slice(from, from + ENTRIES_AT_ONCE);
+    const outcomes = await sealEntries(ctx, device.session, batch);
+    const bad = outcomes.find(({ outcome }) => outcome !== "sealed");
+    if (bad) throw new Error(`the demo estate was not sealed: ${JSON.stringify(bad)}`);
+  }
+}
+
+/** Every round since the register was written, in order, made and signed on the people's devices. */
+export async function walkRounds(
+  ctx: Context,
+  register: DemoRegister,
+  devices: Devices,
+  random: Random,
+): Promise<void> {
+  const today = parseCivilDate(civilNow(ctx, ZONE)) ?? (0 as CivilDate);
+  const begun = (today - 559) as CivilDate;
+  const visits = register.assets.flatMap((asset) =>
+    pastOf(asset, begun, today, random).map((past) => ({ ...past, asset })),
+  );
+  for (const [key, round] of roundsOf(visits)) {
+    const device = devices.get(key.slice(11) as Inspector);
+    if (!device) throw new Error(`no device for ${key}`);
+    let instant = daysBefore(ctx.clock(), today - (round[0]?.on ?? today));
+    const signed: SignedEntry[] = [];
+    for (const visit of round) {
+      instant += random.whole(4, 11) * MINUTE;
+      const entry = await inspect(later(ctx, instant), visit, device, register, random);
+      signed.push(device.sign(entry));
+      for (const step of stepsAfter(visit, entry, ctx.newId))
+        signed.push(device.sign(step));
+    }
+    await deliver(later(ctx, instant + 12 * MINUTE), device, signed);
+  }
+}
