@@ -1,0 +1,82 @@
+import {
+  type AssetRow,
+  type BodyOf,
+  computeWindow,
+  type DueRow,
+  formatCivilDate,
+  parseCivilDate,
+  type SiteBundle,
+  statusOn,
+} from "@roundbook/schemas";
+import type { OutboxRow } from "./database.ts";
+
+const pathOf = (bundle: SiteBundle, place: string): string[] => {
+  const path: string[] = [];
+  const byId = new Map(bundle.places.map((one) => [one.id, one]));
+  for (let at = byId.get(place); at; at = at.parent ? byId.get(at.parent) : undefined) {
+    path.unshift(at.name);
+  }
+  return path[0] === bundle.site.name ? path : [bundle.site.name, ...path];
+};
+
+const assetOf = (bundle: SiteBundle, row: OutboxRow): AssetRow | null => {
+  const { entry } = row.signed;
+  if (entry.kind !== "registered" || entry.asset === null) return null;
+  const body: BodyOf<"registered"> = entry.body;
+  const here = body.place === bundle.site.id || bundle.places.some((one) => one.id === body.place);
+  if (!here || bundle.assets.some((asset) => asset.id === entry.asset)) return null;
+  return {
+    id: entry.asset,
+    number: body.number,
+    assetType: body.assetType,
+    description: body.description,
+    site: bundle.site.id,
+    place: body.place,
+    path: pathOf(bundle, body.place),
+    particulars: body.particulars,
+    serial: body.serial ?? null,
+    status: "in-service",
+    order: body.order ?? Number.MAX_SAFE_INTEGER,
+    registeredOn: entry.civilDate,
+  };
+};
+
+/** Never done: due from the day it was registered, as the server will say too. */
+const dueOf = (bundle: SiteBundle, asset: AssetRow): DueRow[] => {
+  const registered = parseCivilDate(asset.registeredOn);
+  const today = parseCivilDate(bundle.today);
+  if (registered === undefined || today === undefined) return [];
+  return bundle.intervals
+    .filter(({ definition }) => definition.assetType === asset.assetType)
+    .map(({ id, definition }) => {
+      const window = computeWindow(definition.rule, [], registered);
+      return {
+        asset: asset.id,
+        number: asset.number,
+        description: asset.description,
+        site: asset.site,
+        place: asset.place,
+        interval: id,
+        intervalTitle: definition.title,
+        checklist: definition.checklist,
+        earliest: formatCivilDate(window.earliest),
+        due: formatCivilDate(window.due),
+        latest: formatCivilDate(window.latest),
+        status: statusOn(window, today),
+        lastDone: null,
+        lastVerdict: null,
+        why: window.why,
+      };
+    });
+};
+
+/** What the server sent, with the assets that were registered here and still wait to be sent. */
+export const withWaiting = (bundle: SiteBundle, outbox: readonly OutboxRow[]): SiteBundle => {
+  const assets = outbox.flatMap((row) => assetOf(bundle, row) ?? []);
+  if (assets.length === 0) return bundle;
+  return {
+    ...bundle,
+    assets: [...bundle.assets, ...assets],
+    due: [...bundle.due, ...assets.flatMap((asset) => dueOf(bundle, asset))],
+  };
+};

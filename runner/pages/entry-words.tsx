@@ -1,0 +1,166 @@
+import {
+  type Entry,
+  type HistoryEntry,
+  type Judgement,
+  type OverallVerdict,
+  parseCivilDate,
+} from "@roundbook/schemas";
+import { dayAndMonth, english, Verdict } from "../form/index.ts";
+import { book } from "../messages/book.ts";
+
+/** Wall time of an instant in the reader's own zone, "10:58". */
+export const clockTime = (instant: string): string => {
+  const at = new Date(instant);
+  return `${String(at.getHours()).padStart(2, "0")}:${String(at.getMinutes()).padStart(2, "0")}`;
+};
+
+export const printDay = (iso: string): string => {
+  const day = parseCivilDate(iso);
+  return day === undefined ? iso : dayAndMonth(day);
+};
+
+export const printCivil = (instant: string): string => printDay(instant.slice(0, 10));
+
+/** How many points came out how: "3 pass, 1 fail". */
+export const tally = (judgement: Judgement): { count: number; tally: string } => {
+  const counts = new Map<string, number>();
+  for (const point of Object.values(judgement.points)) {
+    if (point.verdict) counts.set(point.verdict, (counts.get(point.verdict) ?? 0) + 1);
+  }
+  const parts = (["pass", "advisory", "fail", "undecided", "not-counted"] as const).flatMap(
+    (verdict) => {
+      const count = counts.get(verdict);
+      return count ? [english.t(`tally.${verdict}`, { count })] : [];
+    },
+  );
+  const count = [...counts.values()].reduce((sum, one) => sum + one, 0);
+  return { count, tally: parts.join(", ") };
+};
+
+/** The judgement that stands: the server's own, made when it sealed the entry. */
+export const judgementOf = ({ entry, leaf }: HistoryEntry): Judgement | null =>
+  leaf.judgement ??
+  (entry.kind === "inspection" ? (entry.body.judgement as unknown as Judgement) : null);
+
+export const OverallMark = ({ overall }: { readonly overall: OverallVerdict }) =>
+  overall === null ? (
+    <span className="second">{english.t("verdict.none")}</span>
+  ) : (
+    <Verdict verdict={overall} word={english.t(`verdict.${overall}`)} />
+  );
+
+/** What an entry is called in a list, and a line of what it says. */
+export const entryWords = (
+  row: HistoryEntry,
+  titles: ReadonlyMap<string, string>,
+): { readonly title: string; readonly words?: string } => {
+  const { entry } = row;
+  const erased = book("entry.erased");
+  const text = (commit: { commit: string } | undefined) =>
+    commit ? (row.contents[commit.commit] ?? erased) : undefined;
+  return wordsOfKind(entry, text, titles, judgementOf(row));
+};
+
+const wordsOfKind = (
+  entry: Entry,
+  text: (commit: { commit: string } | undefined) => string | undefined,
+  titles: ReadonlyMap<string, string>,
+  judgement: Judgement | null,
+): { title: string; words?: string } => {
+  switch (entry.kind) {
+    case "inspection": {
+      const { checklist } = entry.body;
+      const title = titles.get(checklist.hash) ?? "";
+      return {
+        title: book("entry.inspection", { title, issue: checklist.issue }),
+        words: judgement ? book("entry.points", tally(judgement)) : undefined,
+      };
+    }
+    case "not-completed":
+      return {
+        title: titles.get(entry.body.checklist.hash) ?? "",
+        words: [
+          book("entry.not-completed", { reason: book(`reason.${entry.body.reason}`) }),
+          text(entry.body.note),
+        ]
+          .filter(Boolean)
+          .join(". "),
+      };
+    case "registered":
+      return {
+        title: book("entry.registered"),
+        words: book("entry.registered-as", {
+          number: entry.body.number,
+          description: entry.body.description,
+        }),
+      };
+    case "brought-forward":
+      return {
+        title: book("entry.brought-forward"),
+        words: book("entry.brought-forward-words", { day: printDay(entry.body.doneOn) }),
+      };
+    case "status-changed":
+      return {
+        title: book("entry.status-changed", { status: book(`status.${entry.body.status}`) }),
+        words: entry.body.reason,
+      };
+    case "defect-step":
+      return {
+        title: book("entry.defect-step", {
+          step: book(`defects.${entry.body.step}`).toLowerCase().replace(".", ""),
+        }),
+        words: text(entry.body.note),
+      };
+    case "correction":
+      return { title: book("entry.correction"), words: text(entry.body.note) };
+    case "estate-named":
+      return { title: book("entry.estate-named", { name: entry.body.name }) };
+    case "person-added":
+      return {
+        title: book("entry.person-added"),
+        words: book("entry.person-named", {
+          name: text(entry.body.name) ?? "",
+          role: entry.body.role,
+        }),
+      };
+    case "device-enrolled":
+      return { title: book("entry.device-enrolled"), words: entry.body.label };
+    case "place-added":
+      return {
+        title: book("entry.place-added"),
+        words: `${entry.body.code} ${entry.body.name}`,
+      };
+    case "asset-type-issued":
+      return {
+        title: book("entry.asset-type-issued", { version: entry.body.version }),
+        words: entry.body.title,
+      };
+    case "checklist-issued":
+    case "checklist-withdrawn":
+      return {
+        title: book(`entry.${entry.kind}`, { issue: entry.body.checklist.issue }),
+        words: [titles.get(entry.body.checklist.hash), entry.body.reason]
+          .filter(Boolean)
+          .join(". "),
+      };
+    case "interval-set":
+      return { title: book("entry.interval-set"), words: entry.body.definition.title };
+    case "interval-ended":
+      return { title: book("entry.interval-ended"), words: entry.body.reason };
+    default: {
+      const never: never = entry;
+      return { title: (never as Entry).kind };
+    }
+  }
+};
+
+/** Right of an entry: when it happened, when it was received, and who wrote it. */
+export const entryWhen = ({ entry, leaf, authorName }: HistoryEntry, ofAsset: boolean) => {
+  const who = authorName || book("entry.nobody");
+  const day = printDay(entry.civilDate);
+  if (ofAsset) return [day, who];
+  const sameDay = leaf.receivedAt.slice(0, 10) === entry.civilDate;
+  const time = entry.happenedAt === null ? book("entry.day-only") : clockTime(entry.happenedAt);
+  const at = sameDay ? time : `${day}, ${time}`;
+  return [book("entry.received", { at, received: clockTime(leaf.receivedAt) }), who];
+};

@@ -1,0 +1,99 @@
+import type { AssetRow, ChecklistRow, DefectRow, DueRow } from "@roundbook/schemas";
+import {
+  DefectSteps,
+  Due,
+  dueWords,
+  LeafWords,
+  PlaceHeading,
+  Row,
+  Rows,
+  useMessages,
+} from "../form/index.ts";
+import { book } from "../messages/book.ts";
+import { dayOf } from "./due-of.tsx";
+import { printDay } from "./entry-words.tsx";
+
+type Today = ReturnType<typeof dayOf>;
+
+export const newestIssue = (
+  checklists: readonly ChecklistRow[],
+  id: string,
+): ChecklistRow | undefined => checklists.find((row) => row.id === id && row.status === "issued");
+
+/** Every window of the asset, each with the sentence that explains it. */
+export const LifeDue = ({
+  asset,
+  due,
+  checklists,
+  today,
+  onFollow,
+}: {
+  readonly asset: AssetRow;
+  readonly due: readonly DueRow[];
+  readonly checklists: readonly ChecklistRow[];
+  readonly today: Today;
+  readonly onFollow: (href: string) => void;
+}) => {
+  const { say } = useMessages();
+  return (
+    <section>
+      <PlaceHeading title={book("life.due")} />
+      {due.length === 0 && (
+        <LeafWords>
+          <p>{book("life.not-due")}</p>
+          <p className="second">{book("life.not-due-next")}</p>
+        </LeafWords>
+      )}
+      <Rows>
+        {due.map((row) => {
+          const window = {
+            earliest: dayOf(row.earliest),
+            due: dayOf(row.due),
+            latest: dayOf(row.latest),
+          };
+          const issue = newestIssue(checklists, row.checklist);
+          return (
+            <Row
+              key={row.interval}
+              name={row.intervalTitle}
+              second={say(row.why)}
+              more={
+                <span className="second">
+                  {row.lastDone
+                    ? book("life.last-done", { day: printDay(row.lastDone) })
+                    : book("life.never-done")}
+                </span>
+              }
+              due={
+                <Due {...window} today={today}>
+                  {dueWords(window, today)}
+                </Due>
+              }
+              href={issue ? `/fill/${asset.id}/${issue.hash}` : undefined}
+              onFollow={onFollow}
+            />
+          );
+        })}
+      </Rows>
+    </section>
+  );
+};
+
+const DONE = { raised: 1, deferred: 1, "made-safe": 2, repaired: 3, verified: 4 } as const;
+
+/** The four steps of a defect and the one that comes next. */
+export const StepsOf = ({ defect }: { readonly defect: DefectRow }) => {
+  const { step, grade } = defect;
+  const unsafe = grade === "danger-now" && (step === "raised" || step === "deferred");
+  const next =
+    step === "repaired"
+      ? book("defects.next-verify")
+      : step === "verified"
+        ? undefined
+        : unsafe
+          ? book("defects.next-made-safe")
+          : book("defects.next-repair");
+  return (
+    <DefectSteps done={DONE[step]} says={book(`defects.${step}`)} next={next} danger={unsafe} />
+  );
+};

@@ -1,0 +1,136 @@
+import type { BodyOf, HistoryEntry } from "@roundbook/schemas";
+import { useQuery } from "@tanstack/react-query";
+import { useLocation, useParams } from "wouter";
+import {
+  Empty,
+  english,
+  Facts,
+  InspectionView,
+  LeafWords,
+  Loading,
+  MarginBlock,
+  printNumber,
+  StateLine,
+  TitleBlock,
+  WordButton,
+  WordLink,
+} from "../form/index.ts";
+import { book } from "../messages/book.ts";
+import { getJson } from "../sync/client.ts";
+import { clockTime, entryWords, judgementOf, printCivil, printDay } from "./entry-words.tsx";
+import { RunnerPage } from "./runner-page.tsx";
+import { useIssue, useTitles } from "./use-titles.ts";
+
+const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
+  const body = row.entry.body as BodyOf<"inspection">;
+  const issue = useIssue(body.checklist.hash);
+  const judgement = judgementOf(row);
+  if (!issue.data || !judgement) return <Loading label={book("life.loading")} />;
+  return (
+    <>
+      {row.leaf.flags.includes("judgement-differs") && (
+        <StateLine>
+          {book("entry.server-differs", {
+            server: english.t(judgement.overall ? `verdict.${judgement.overall}` : "verdict.none"),
+          })}
+        </StateLine>
+      )}
+      <InspectionView
+        document={issue.data.document}
+        issue={body.checklist.issue}
+        answers={body.answers as never}
+        evidence={body.evidence as never}
+        declared={body.declared}
+        judgement={judgement}
+        contents={row.contents}
+        photoUrl={async (sha256) => `/api/evidence/${sha256}`}
+      />
+    </>
+  );
+};
+
+/** One sealed entry: as it was written, with the wording and the limits of its own issue. */
+export const EntryPage = () => {
+  const { asset = "", entry = "" } = useParams<{ asset: string; entry: string }>();
+  const [, navigate] = useLocation();
+  const titles = useTitles();
+  const read = useQuery<HistoryEntry>({
+    queryKey: ["entry", entry],
+    queryFn: () => getJson(`/api/entries/${entry}`),
+    retry: false,
+    networkMode: "always",
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  const row = read.data;
+  const words = row ? entryWords(row, titles) : null;
+  const { reason } = (row?.entry.body ?? {}) as { reason?: string };
+  return (
+    <RunnerPage
+      current="logbook"
+      marginalia={
+        row && (
+          <MarginBlock title={book("entry.seal")}>
+            <p>
+              {book("entry.sealed", {
+                seq: printNumber(row.leaf.seq),
+                received: `${printCivil(row.leaf.receivedAt)}, ${clockTime(row.leaf.receivedAt)}`,
+              })}
+            </p>
+            <p className="mono">{row.leaf.hash}</p>
+          </MarginBlock>
+        )
+      }
+    >
+      <TitleBlock
+        number={row?.about?.number}
+        title={words?.title || book("entry.title", { seq: row ? printNumber(row.leaf.seq) : "" })}
+        second={
+          row && (
+            <>
+              {row.about?.description}
+              {row.about && ", "}
+              {printDay(row.entry.civilDate)}, {row.authorName || book("entry.nobody")}
+            </>
+          )
+        }
+        actions={
+          <WordLink href={`/asset/${asset}`} onFollow={navigate}>
+            {row?.about?.number ?? book("register.title")}
+          </WordLink>
+        }
+      />
+      {read.isPending && <Loading label={book("life.loading")} />}
+      {read.isError && (
+        <Empty
+          sentence={book("entry.offline")}
+          actions={
+            <WordButton onClick={() => void read.refetch()}>{book("page.retry")}</WordButton>
+          }
+        />
+      )}
+      {row && row.leaf.flags.length > 0 && (
+        <StateLine>
+          {book("entry.flags", {
+            flags: row.leaf.flags.map((flag) => book(`flag.${flag}`)).join(", "),
+          })}
+        </StateLine>
+      )}
+      {row?.entry.kind === "inspection" && <SealedInspection row={row} />}
+      {row && row.entry.kind !== "inspection" && (
+        <LeafWords>
+          {words?.words && <p className="written">{words.words}</p>}
+          {reason && !words?.words && <p>{book("entry.reason", { reason })}</p>}
+          <Facts
+            facts={[
+              { name: book("entry.happened"), value: printDay(row.entry.civilDate) },
+              {
+                name: book("entry.hash"),
+                value: <span className="mono">{row.leaf.hash.slice(0, 16)}…</span>,
+              },
+            ]}
+          />
+        </LeafWords>
+      )}
+    </RunnerPage>
+  );
+};

@@ -1,0 +1,49 @@
+import type { HistoryEntry } from "@roundbook/schemas";
+import { LeafWords, Loading, PlaceHeading, Rows, WordButton } from "../form/index.ts";
+import { book } from "../messages/book.ts";
+import { EntryList } from "./entry-list.tsx";
+import { usePages } from "./use-pages.ts";
+
+/** Every entry of an asset, newest first, read from the server page by page. */
+export const History = ({
+  asset,
+  titles,
+  onFollow,
+}: {
+  readonly asset: string;
+  readonly titles: ReadonlyMap<string, string>;
+  readonly onFollow: (href: string) => void;
+}) => {
+  const history = usePages<HistoryEntry>(`/api/assets/${asset}/history?limit=30`);
+  const rows = history.data?.pages.flatMap((page) => page.rows) ?? [];
+  return (
+    <section>
+      <PlaceHeading
+        title={book("life.history")}
+        aside={
+          history.data &&
+          (history.hasNextPage
+            ? book("life.latest", { count: rows.length })
+            : book("life.entries", { count: rows.length }))
+        }
+      />
+      {history.isPending && <Loading label={book("life.loading")} rows={3} />}
+      {history.isError && rows.length === 0 && (
+        <LeafWords>
+          <p>{book("life.history-offline")}</p>
+          <WordButton onClick={() => void history.refetch()}>{book("page.retry")}</WordButton>
+        </LeafWords>
+      )}
+      <Rows>
+        <EntryList rows={rows} titles={titles} ofAsset onFollow={onFollow} />
+      </Rows>
+      {history.hasNextPage && (
+        <LeafWords>
+          <WordButton disabled={history.isFetching} onClick={() => void history.fetchNextPage()}>
+            {book("life.older")}
+          </WordButton>
+        </LeafWords>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,91 @@
+import { type ParticularDefinitions, type Particulars, parseParticulars } from "@roundbook/schemas";
+import type { FieldErrors, UseFormRegister } from "react-hook-form";
+import { FieldPair, LineField, printUnit, SelectField } from "../form/index.ts";
+import { book } from "../messages/book.ts";
+
+export interface AddFields {
+  number: string;
+  place: string;
+  assetType: string;
+  description: string;
+  serial: string;
+  particulars: Record<string, string>;
+}
+
+const isNumeric = (type: string | undefined, choices: readonly unknown[] | undefined): boolean =>
+  type === "number" ||
+  type === "integer" ||
+  (choices?.every((one) => typeof one === "number") ?? false);
+
+/** Typed text as the particular's own kind; undefined when nothing was typed, null when it is none. */
+export const readParticular = (
+  definition: ParticularDefinitions[string],
+  typed: string,
+): number | string | boolean | null | undefined => {
+  const text = typed.trim();
+  if (text === "") return undefined;
+  if (definition.type === "boolean") return text === "true";
+  if (!isNumeric(definition.type, definition.enum)) return text;
+  const value = Number(text.replace(",", "."));
+  return Number.isFinite(value) ? value : null;
+};
+
+export const particularsOf = (
+  definitions: ParticularDefinitions,
+  typed: Readonly<Record<string, string>>,
+): Particulars =>
+  Object.fromEntries(
+    Object.entries(definitions).flatMap(([name, definition]) => {
+      const value = readParticular(definition, typed[name] ?? "");
+      return value === undefined || value === null ? [] : [[name, value]];
+    }),
+  );
+
+/** Whether what was typed is one of the values the particular may have. */
+const fits = (name: string, definition: ParticularDefinitions[string], typed: string): boolean => {
+  const value = readParticular(definition, typed);
+  if (value === undefined) return true;
+  return value !== null && parseParticulars({ [name]: definition }, { [name]: value }).length === 0;
+};
+
+/** A field for each particular of the chosen type; none is required to register an asset. */
+export const ParticularFields = ({
+  definitions,
+  register,
+  errors,
+}: {
+  readonly definitions: ParticularDefinitions;
+  readonly register: UseFormRegister<AddFields>;
+  readonly errors: FieldErrors<AddFields>;
+}) => (
+  <FieldPair>
+    {Object.entries(definitions).map(([name, definition]) => {
+      const choices =
+        definition.enum?.map(String) ?? (definition.type === "boolean" ? ["true", "false"] : null);
+      const field = register(`particulars.${name}`, {
+        validate: (typed) => fits(name, definition, typed ?? ""),
+      });
+      const label = definition.title;
+      const error = errors.particulars?.[name] && book("add.not-a-number");
+      return choices ? (
+        <SelectField
+          key={name}
+          label={definition.unit ? `${label}, ${printUnit(definition.unit)}` : label}
+          none={book("add.optional")}
+          options={choices.map((value) => ({ value, label: value }))}
+          error={error}
+          {...field}
+        />
+      ) : (
+        <LineField
+          key={name}
+          label={label}
+          trail={definition.unit && printUnit(definition.unit)}
+          inputMode={isNumeric(definition.type, definition.enum) ? "decimal" : undefined}
+          error={error}
+          {...field}
+        />
+      );
+    })}
+  </FieldPair>
+);

@@ -1,0 +1,35 @@
+import { useQuery } from "@tanstack/react-query";
+import type { BundleRow } from "../offline/database.ts";
+import { withWaiting } from "../offline/overlay.ts";
+import { useDevice } from "./device.tsx";
+
+/** Invalidated after every refresh and every entry: pages read what the device keeps. */
+export const BUNDLES_KEY = ["bundles"] as const;
+
+/** Every site this device keeps, with what was registered here and still waits. */
+export const useBundles = () => {
+  const { database } = useDevice();
+  return useQuery<BundleRow[]>({
+    queryKey: BUNDLES_KEY,
+    networkMode: "always",
+    queryFn: async () => {
+      const outbox = await database.getAll("outbox");
+      const rows = await database.getAll("bundles");
+      return rows.map((row) => ({ ...row, bundle: withWaiting(row.bundle, outbox) }));
+    },
+  });
+};
+
+/** One kept site; null when the device does not keep it. */
+export const useBundle = (site: string | null) => {
+  const { database } = useDevice();
+  return useQuery<BundleRow | null>({
+    queryKey: [...BUNDLES_KEY, site],
+    networkMode: "always",
+    queryFn: async () => {
+      const row = site === null ? undefined : await database.get("bundles", site);
+      if (!row) return null;
+      return { ...row, bundle: withWaiting(row.bundle, await database.getAll("outbox")) };
+    },
+  });
+};
