@@ -35,6 +35,7 @@ export * from "./log/hashing.ts";
 export * from "./log/merkle.ts";
 export * from "./log/proofs.ts";
 export * from "./shared/codes/checklist-codes.ts";
+export * from "./shared/codes/desk-codes.ts";
 export * from "./shared/codes/failure-codes.ts";
 export * from "./shared/codes/import-codes.ts";
 export * from "./shared/codes/lint-codes.ts";

@@ -12,9 +12,9 @@ import { createContext } from "./usecases/context.ts";
 import { createSetupToken } from "./usecases/setup-token.ts";
 import { clearUploads } from "./usecases/uploads.ts";
 
-const port = Number(process.env["PORT"] ?? 8420);
-const host = process.env["HOST"] ?? "127.0.0.1";
-const data = resolve(process.env["ROUNDBOOK_DATA"] ?? "data");
+const port = Number(process.env.PORT ?? 8420);
+const host = process.env.HOST ?? "127.0.0.1";
+const data = resolve(process.env.ROUNDBOOK_DATA ?? "data");
 
 /** The repository, whether this file runs as source or built into `server/dist`. */
 function root(): string {
@@ -67,7 +67,10 @@ async function start(): Promise<void> {
     // Requests under way finish and what they write is committed before the store closes.
     server.close(() => void store.close());
     if ("closeIdleConnections" in server) server.closeIdleConnections();
-    setTimeout(() => "closeAllConnections" in server && server.closeAllConnections(), 5_000).unref();
+    setTimeout(
+      () => "closeAllConnections" in server && server.closeAllConnections(),
+      5_000,
+    ).unref();
   };
   process.on("SIGTERM", stop);
   process.on("SIGINT", stop);

@@ -1,7 +1,8 @@
+import type { RefusalCode } from "@roundbook/schemas";
 import { Refusal } from "../usecases/refusal.ts";
 
 /** What was looked for, or "not found" with a code that names it. */
-export function found<T>(value: T | null | undefined, code: string): T {
+export function found<T>(value: T | null | undefined, code: RefusalCode): T {
   if (value === null || value === undefined) throw new Refusal("not-found", code);
   return value;
 }

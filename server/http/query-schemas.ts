@@ -2,7 +2,12 @@ import { CIVIL_DATE, POST_ENTRIES_SCHEMA, UUID } from "@roundbook/schemas";
 
 /** Query parameters reach us as text: numbers are checked as text and then read. */
 const limit = { type: "string", pattern: "^([1-9]\\d?|1\\d\\d|200)$" } as const;
-const cursor = { type: "string", minLength: 1, maxLength: 400, pattern: "^[A-Za-z0-9_-]+$" } as const;
+const cursor = {
+  type: "string",
+  minLength: 1,
+  maxLength: 400,
+  pattern: "^[A-Za-z0-9_-]+$",
+} as const;
 const site = { type: "string", pattern: UUID } as const;
 const q = { type: "string", maxLength: 200 } as const;
 const on = { type: "string", pattern: CIVIL_DATE } as const;
@@ -17,7 +22,12 @@ export const DUE_QUERY = parameters({ site, on, status, q, cursor, limit });
 export const DUE_COUNT_QUERY = parameters({ site, on });
 export const REGISTER_QUERY = parameters({ site, q, cursor, limit });
 export const CURSOR_QUERY = parameters({ cursor, limit });
-export const DEFECTS_QUERY = parameters({ site, open: { enum: ["0", "1"] } as const, cursor, limit });
+export const DEFECTS_QUERY = parameters({
+  site,
+  open: { enum: ["0", "1"] } as const,
+  cursor,
+  limit,
+});
 
 /** POST /api/checklists/:id/withdraw */
 export const WITHDRAW_SCHEMA = {

@@ -49,6 +49,6 @@ export async function readJson(c: Context, limit: number): Promise<unknown> {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new Refusal("malformed", "not-json", [problem("", "not-json", whereIn(text, error))]);
+    throw new Refusal("malformed", "not-json", [problem("", "json-syntax", whereIn(text, error))]);
   }
 }

@@ -45,11 +45,7 @@ function reply(c: Context, rule: RouteRule, value: unknown): Response {
  * Binds every rule of the route table to its handler: session, role, rate, size, depth and form are
  * checked here, in that order, so that no handler can forget one.
  */
-export function registerRoutes(
-  app: Hono,
-  ctx: AppContext,
-  handlers: Handlers<RouteKey>,
-): void {
+export function registerRoutes(app: Hono, ctx: AppContext, handlers: Handlers<RouteKey>): void {
   const checks = compileRouteChecks();
   for (const key of ROUTE_KEYS) {
     const { method, path } = splitKey(key);

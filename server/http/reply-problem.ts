@@ -1,3 +1,4 @@
+import type { RefusalCode } from "@roundbook/schemas";
 import type { Context } from "hono";
 import { Refusal, type RefusalKind } from "../usecases/refusal.ts";
 
@@ -28,10 +29,19 @@ const TITLE: Record<ErrorStatus, string> = {
   500: "The server met an error of its own",
 };
 
-const send = (status: ErrorStatus, code: string, more: Readonly<Record<string, unknown>>) =>
+const send = (status: ErrorStatus, code: RefusalCode, more: Readonly<Record<string, unknown>>) =>
   new Response(
-    JSON.stringify({ type: `urn:roundbook:problem:${code}`, title: TITLE[status], status, code, ...more }),
-    { status, headers: { "content-type": "application/problem+json", "cache-control": "no-store" } },
+    JSON.stringify({
+      type: `urn:roundbook:problem:${code}`,
+      title: TITLE[status],
+      status,
+      code,
+      ...more,
+    }),
+    {
+      status,
+      headers: { "content-type": "application/problem+json", "cache-control": "no-store" },
+    },
   );
 
 /** Told of errors of our own. */
@@ -48,8 +58,8 @@ export function replyProblem(error: unknown, c: Context, report: Report): Respon
       ...extra,
       ...(problems.length > 0 ? { problems } : {}),
     });
-    if (typeof extra["retryAfter"] === "number")
-      reply.headers.set("retry-after", String(extra["retryAfter"]));
+    if (typeof extra.retryAfter === "number")
+      reply.headers.set("retry-after", String(extra.retryAfter));
     return reply;
   }
   report(error, `${c.req.method} ${c.req.path}`);

@@ -66,7 +66,8 @@ export function readStaticFolder(folder: string): ReadonlyMap<string, StaticFile
   for (const name of readdirSync(folder, { recursive: true, encoding: "utf8" })) {
     const path = join(folder, name);
     const slashed = name.replaceAll("\\", "/");
-    if (statSync(path).isFile() && !slashed.endsWith(".map")) files.set(slashed, load(path, slashed));
+    if (statSync(path).isFile() && !slashed.endsWith(".map"))
+      files.set(slashed, load(path, slashed));
   }
   return files;
 }

@@ -1,13 +1,7 @@
-import type { Result } from "@roundbook/schemas";
+import type { RefusalCode, Result } from "@roundbook/schemas";
 import { compileSchema } from "@roundbook/schemas/validate";
 import { Refusal } from "../usecases/refusal.ts";
-import {
-  DEFAULT_LIMIT,
-  ROUTE_KEYS,
-  ROUTES,
-  type RouteKey,
-  type RouteRule,
-} from "./route-table.ts";
+import { DEFAULT_LIMIT, ROUTE_KEYS, ROUTES, type RouteKey, type RouteRule } from "./route-table.ts";
 
 /** A checklist may be 32 levels deep and comes wrapped in a body. */
 const DEPTH = 34;
@@ -20,7 +14,7 @@ export interface RouteChecks {
 
 const NO_QUERY = { type: "object", properties: {}, additionalProperties: false } as const;
 
-function refuser(check: (value: unknown) => Result<unknown>, code: string): Check {
+function refuser(check: (value: unknown) => Result<unknown>, code: RefusalCode): Check {
   return (value) => {
     const result = check(value);
     if (!result.ok) throw new Refusal("invalid", code, result.problems);

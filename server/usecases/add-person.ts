@@ -5,8 +5,8 @@ import { appendWithin } from "./append-entries.ts";
 import { civilNow, estateZone } from "./civil-now.ts";
 import { commitText } from "./commit-text.ts";
 import type { Context, Session } from "./context.ts";
-import { hashPassword } from "./passwords.ts";
 import { instantOf } from "./instant-of.ts";
+import { hashPassword } from "./passwords.ts";
 import { Refusal } from "./refusal.ts";
 
 /**
@@ -19,7 +19,9 @@ export async function addPerson(
   given: AddPerson,
 ): Promise<{ id: string }> {
   if (given.role === "owner" && by !== null && by.role !== "owner")
-    throw new Refusal("forbidden", "only-owners-add-owners", [problem("/role", "only-owners-add-owners")]);
+    throw new Refusal("forbidden", "only-owners-add-owners", [
+      problem("/role", "only-owners-add-owners"),
+    ]);
   const id = ctx.newId();
   const passwordHash = await hashPassword(given.password);
   const { commitment, content } = commitText(given.name);

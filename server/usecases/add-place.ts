@@ -1,4 +1,4 @@
-import { type AddPlace, type Problem, type PlaceRow, problem } from "@roundbook/schemas";
+import { type AddPlace, type PlaceRow, type Problem, problem } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { readPlaces } from "./read-register.ts";
@@ -19,11 +19,15 @@ function problemsOf(given: AddPlace, parent: PlaceRow | undefined, sisters: read
   const problems: Problem[] = [];
   if (given.level === "site") {
     if (given.parent !== null) problems.push(problem("/parent", "site-has-no-parent"));
-    if (given.zone === undefined) problems.push(problem("", "missing-keyword", { keyword: "zone" }));
-    else if (!isZone(given.zone)) problems.push(problem("/zone", "unknown-zone", { zone: given.zone }));
+    if (given.zone === undefined)
+      problems.push(problem("", "missing-keyword", { keyword: "zone" }));
+    else if (!isZone(given.zone))
+      problems.push(problem("/zone", "unknown-zone", { zone: given.zone }));
   } else if (!parent) problems.push(problem("/parent", "unknown-place"));
   else if (LEVELS.indexOf(parent.level) >= LEVELS.indexOf(given.level))
-    problems.push(problem("/level", "place-above-its-parent", { level: given.level, parent: parent.level }));
+    problems.push(
+      problem("/level", "place-above-its-parent", { level: given.level, parent: parent.level }),
+    );
   if (sisters.some((sister) => sister.code === given.code))
     problems.push(problem("/code", "code-taken", { code: given.code }));
   return problems;

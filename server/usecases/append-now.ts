@@ -3,7 +3,9 @@ import { civilNow, estateZone } from "./civil-now.ts";
 import type { Context, Session } from "./context.ts";
 import { instantOf } from "./instant-of.ts";
 
-type Said = { [K in Made["kind"]]: Pick<Extract<Made, { kind: K }>, "kind" | "asset" | "body"> }[Made["kind"]];
+type Said = {
+  [K in Made["kind"]]: Pick<Extract<Made, { kind: K }>, "kind" | "asset" | "body">;
+}[Made["kind"]];
 
 /** A verb of the desk as an entry: said by the signed-in person, now, at the estate. */
 export async function madeNow(ctx: Context, by: Session, said: Said): Promise<Made> {

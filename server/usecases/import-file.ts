@@ -123,14 +123,14 @@ async function readBatch(
 ): Promise<readonly RowOutcome[]> {
   const { rows, settled } = await nameRows(desk, batch);
   const outcomes = new Map(settled);
-  const known = await knownAssets(desk, [...new Set(rows.map(({ number }) => number))]);
+  const known = await knownAssets(desk, [...new Set(rows.map(({ numberKey }) => numberKey))]);
   for (const row of rows) {
-    const there = known.get(row.number) ?? [];
+    const there = known.get(row.numberKey) ?? [];
     const outcome = readRow(desk, rule, row, there);
     outcomes.set(row.source.row, outcome);
     if (outcome.outcome !== "new") continue;
     const { asset, places } = outcome.draft;
-    if (asset) known.set(row.number, [asset]);
+    if (asset) known.set(row.numberKey, [asset]);
     desk.places.grow(places);
   }
   return batch.flatMap(({ row }) => outcomes.get(row) ?? []);

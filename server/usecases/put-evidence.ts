@@ -14,7 +14,9 @@ export async function putEvidence(
 ): Promise<void> {
   const found = createHash("sha256").update(bytes).digest("hex");
   if (found !== sha256)
-    throw new Refusal("invalid", "hash-differs", [problem("", "hash-differs", { expected: sha256, found })]);
+    throw new Refusal("invalid", "hash-differs", [
+      problem("", "hash-differs", { expected: sha256, found }),
+    ]);
   const mime = imageType(bytes);
   if (!mime)
     throw new Refusal("wrong-type", "not-a-picture", [

@@ -1,4 +1,4 @@
-import type { Problem } from "@roundbook/schemas";
+import type { Problem, RefusalCode } from "@roundbook/schemas";
 
 /** Why a use-case would not do what it was asked; `http` alone turns these into statuses. */
 export type RefusalKind =
@@ -18,13 +18,13 @@ export type RefusalKind =
  */
 export class Refusal extends Error {
   readonly kind: RefusalKind;
-  readonly code: string;
+  readonly code: RefusalCode;
   readonly problems: readonly Problem[];
   readonly extra: Readonly<Record<string, unknown>>;
 
   constructor(
     kind: RefusalKind,
-    code: string,
+    code: RefusalCode,
     problems: readonly Problem[] = [],
     extra: Readonly<Record<string, unknown>> = {},
   ) {

@@ -14,10 +14,17 @@ async function problemsOf(ctx: Context, given: Registration): Promise<Problem[]>
     findAssetsByNumber(ctx, [given.number]),
   ]);
   const type = types.find(({ assetType }) => assetType === given.assetType);
-  const problems: Problem[] = parseParticulars(type?.particulars ?? {}, type ? given.particulars : {})
-    .map((found) => ({ ...found, pointer: at("", "particulars") + found.pointer }));
+  const problems: Problem[] = parseParticulars(
+    type?.particulars ?? {},
+    type ? given.particulars : {},
+  ).map((found) => ({ ...found, pointer: at("", "particulars") + found.pointer }));
   if (!type)
-    problems.push(problem("/assetType", "unknown-asset-type", { assetType: given.assetType }));
+    problems.push(
+      problem("/assetType", "unknown-asset-type", {
+        assetType: given.assetType,
+        known: types.map((row) => row.assetType),
+      }),
+    );
   if (!places.some(({ id }) => id === given.place))
     problems.push(problem("/place", "unknown-place"));
   if ((numbers.get(given.number) ?? []).length > 0)

@@ -9,13 +9,20 @@ async function problemsOf(ctx: Context, given: IntervalDefinition): Promise<Prob
   const problems: Problem[] = [];
   const types = await readAssetTypes(ctx);
   if (!types.some(({ assetType }) => assetType === given.assetType))
-    problems.push(problem("/assetType", "unknown-asset-type", { assetType: given.assetType }));
+    problems.push(
+      problem("/assetType", "unknown-asset-type", {
+        assetType: given.assetType,
+        known: types.map((row) => row.assetType),
+      }),
+    );
   const newest = await readNewestIssue(ctx, given.checklist);
   if (!newest) problems.push(problem("/checklist", "unknown-checklist"));
   else if (given.rule.kind === "by-result") {
     const scores = Object.keys(newest.document.scores ?? {});
     if (!scores.includes(given.rule.score))
-      problems.push(problem("/rule/score", "unknown-score", { score: given.rule.score, known: scores }));
+      problems.push(
+        problem("/rule/score", "unknown-score", { score: given.rule.score, known: scores }),
+      );
   }
   return problems;
 }

@@ -19,7 +19,12 @@ export async function openSession(ctx: Context, person: string): Promise<string>
   await ctx.store.write((tx) =>
     tx
       .insert(sessions)
-      .values({ tokenHash: hashToken(token), person, createdAt, expiresAt: createdAt + SESSION_MS }),
+      .values({
+        tokenHash: hashToken(token),
+        person,
+        createdAt,
+        expiresAt: createdAt + SESSION_MS,
+      }),
   );
   return token;
 }

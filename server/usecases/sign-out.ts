@@ -4,5 +4,7 @@ import type { Context } from "./context.ts";
 import { hashToken } from "./sign-in.ts";
 
 export async function signOut(ctx: Context, token: string): Promise<void> {
-  await ctx.store.write((tx) => tx.delete(sessions).where(eq(sessions.tokenHash, hashToken(token))));
+  await ctx.store.write((tx) =>
+    tx.delete(sessions).where(eq(sessions.tokenHash, hashToken(token))),
+  );
 }

@@ -4,8 +4,8 @@ import { join } from "node:path";
 import { Readable } from "node:stream";
 import { pipeline } from "node:stream/promises";
 import { UUID } from "@roundbook/schemas";
-import { openCsv } from "./import/csv.ts";
 import type { Context } from "./context.ts";
+import { openCsv } from "./import/csv.ts";
 import { Refusal } from "./refusal.ts";
 
 export interface Upload {
@@ -45,8 +45,9 @@ export async function receiveUpload(
     const csv = await openCsv(file, undefined, SAMPLE_ROWS);
     if (!csv.ok) throw new Refusal("invalid", "file-not-right", csv.problems);
     const { columns, delimiter, batches } = csv.value;
-    const { value: rows } = await batches().next();
-    return { id, columns, delimiter, sample: (rows ?? []).map(({ cells }) => cells) };
+    const first = await batches().next();
+    const rows = first.done ? [] : first.value;
+    return { id, columns, delimiter, sample: rows.map(({ cells }) => cells) };
   } catch (error) {
     await rm(file, { force: true });
     throw error;
@@ -57,7 +58,11 @@ export async function receiveUpload(
 export async function uploadedFile(ctx: Uploading, id: string): Promise<string> {
   const file = fileOf(ctx, id);
   const known =
-    new RegExp(UUID).test(id) && (await stat(file).then((at) => at.isFile(), () => false));
+    new RegExp(UUID).test(id) &&
+    (await stat(file).then(
+      (at) => at.isFile(),
+      () => false,
+    ));
   if (!known) throw new Refusal("not-found", "no-such-import");
   return file;
 }

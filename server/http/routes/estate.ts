@@ -21,8 +21,7 @@ export const estateRoutes: Handlers<
     const bundle = found(await readBundle(ctx, param("id")), "no-such-site");
     const etag = `"${bundle.cursor}-${bundle.today}"`;
     const headers = { etag, "cache-control": "private, no-cache" };
-    if (c.req.header("if-none-match") === etag)
-      return new Response(null, { status: 304, headers });
+    if (c.req.header("if-none-match") === etag) return new Response(null, { status: 304, headers });
     return c.json(bundle, 200, headers);
   },
 };

@@ -1,5 +1,5 @@
 import type { Answers, Particulars } from "@roundbook/schemas";
-import type { DemoAsset, } from "./assets.ts";
+import type { DemoAsset } from "./assets.ts";
 import type { KindName } from "./kinds.ts";
 import type { Random } from "./random.ts";
 
@@ -11,7 +11,12 @@ const allOk = (...points: readonly string[]): Answers =>
 const measured = (value: number, unit: string) => ({ value, unit });
 
 /** Ohms per metre at 20 °C by cross-section, as the checklists have it. */
-const OHMS: Readonly<Record<string, number>> = { 0.75: 0.026, 1: 0.0195, 1.5: 0.0133, 2.5: 0.00798 };
+const OHMS: Readonly<Record<string, number>> = {
+  0.75: 0.026,
+  1: 0.0195,
+  1.5: 0.0133,
+  2.5: 0.00798,
+};
 
 /** A sound cord reads between three and eight tenths of its limit, with a value of its own. */
 function earth({ length, csa }: Particulars, number: string, random: Random) {
@@ -39,12 +44,12 @@ const FINDINGS: Readonly<Record<KindName, Findings>> = {
   }),
   ladder: (asset, age, random) => ({
     ...allOk("stiles", "rungs", "feet", "joints", "label"),
-    ...(asset.particulars["kind"] === "platform" ? {} : allOk("locks")),
+    ...(asset.particulars.kind === "platform" ? {} : allOk("locks")),
     condition: Math.min(5, 3 + Math.min(1, age) + random.whole(0, 1)),
   }),
   fire_door: (asset, _age, random) => ({
     ...allOk("latch", "seals", "leaf", "sign"),
-    ...(asset.particulars["glazed"] === true ? allOk("glass") : {}),
+    ...(asset.particulars.glazed === true ? allOk("glass") : {}),
     gap_head: measured(random.reading(2.4, 3.5, 1), "mm"),
     gap_hinge: measured(random.reading(2.2, 3.2, 1), "mm"),
     gap_lock: measured(random.reading(2.4, 3.6, 1), "mm"),

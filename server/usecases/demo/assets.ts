@@ -110,8 +110,5 @@ export const ASSETS: readonly DemoAsset[] = [
     ["7064", "7.2", "Wash-hand basin"],
     ["7065", "7.2", "Bath"],
   ),
-  ...calorifiers(
-    ["1071", "1.3", "Water heater", 80],
-    ["7104", "7.3", "Calorifier", 300],
-  ),
+  ...calorifiers(["1071", "1.3", "Water heater", 80], ["7104", "7.3", "Calorifier", 300]),
 ];

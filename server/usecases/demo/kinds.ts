@@ -6,7 +6,13 @@ import type { Document } from "./checklists/parts.ts";
 import { PORTABLE_CLASS_I } from "./checklists/portable.ts";
 import { CALORIFIER, OUTLET } from "./checklists/water.ts";
 
-export type KindName = "extension_lead" | "portable" | "ladder" | "fire_door" | "outlet" | "calorifier";
+export type KindName =
+  | "extension_lead"
+  | "portable"
+  | "ladder"
+  | "fire_door"
+  | "outlet"
+  | "calorifier";
 
 /** An asset type of the demo estate with its checklist and how often it is looked at. */
 export interface Kind {
@@ -86,4 +92,4 @@ export const KIND_NAMES = Object.keys(KINDS) as readonly KindName[];
 
 /** A type knows what its checklist asks of an asset: described once, in the checklist. */
 export const particularsOf = (name: KindName): ParticularDefinitions =>
-  (KINDS[name].document["particulars"] ?? {}) as ParticularDefinitions;
+  (KINDS[name].document.particulars ?? {}) as ParticularDefinitions;

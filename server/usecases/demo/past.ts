@@ -1,7 +1,7 @@
 import { addDuration, type CivilDate } from "@roundbook/schemas";
 import type { DemoAsset } from "./assets.ts";
 import { KINDS } from "./kinds.ts";
-import type { Random } from "./random.ts";
+import { createRandom } from "./random.ts";
 
 export interface PastInspection {
   readonly asset: DemoAsset;
@@ -35,16 +35,21 @@ function doneFor(due: CivilDate, every: string): CivilDate {
   return day;
 }
 
+/** Assets of a kind at one site are walked on one day: they share a seed. */
+const seedOf = ({ kind, room }: DemoAsset): number =>
+  [...kind, ...room.slice(0, 1)].reduce((seed, sign) => seed * 31 + sign.charCodeAt(0), 7) >>> 0;
+
 /** An asset's inspections in order, from its registration to the one its due date stands on. */
 export function pastOf(
   asset: DemoAsset,
   registered: CivilDate,
   today: CivilDate,
-  random: Random,
 ): PastInspection[] {
+  const random = createRandom(seedOf(asset));
   const { every } = KINDS[asset.kind].interval;
   const whole = addDuration(today, every) - today;
-  const dueIn = DUE_IN[asset.number] ?? random.whole(Math.ceil(whole * 0.15), whole - 2);
+  const shared = random.whole(Math.ceil(whole * 0.15), whole - 2);
+  const dueIn = DUE_IN[asset.number] ?? shared;
   const days: CivilDate[] = [];
   let due = (today + dueIn) as CivilDate;
   for (let day = doneFor(due, every); day > registered; day = doneFor(due, every)) {

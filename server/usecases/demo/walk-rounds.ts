@@ -13,11 +13,11 @@ import { judgeFor } from "../judge-for.ts";
 import { sealEntries } from "../seal-entries.ts";
 import { answersOf } from "./answers.ts";
 import type { DemoDevice } from "./device.ts";
-import { type Inspector, inspectorOf } from "./people.ts";
 import { type PastInspection, pastOf } from "./past.ts";
+import { type Inspector, inspectorOf } from "./people.ts";
 import { ZONE } from "./places.ts";
 import type { Random } from "./random.ts";
-import { stepsAfter } from "./steps.ts";
+import { createSteps } from "./steps.ts";
 import { daysBefore, later } from "./time.ts";
 import type { DemoRegister, RegisteredAsset } from "./write-register.ts";
 
@@ -55,7 +55,8 @@ async function inspect(
   const answers = answersOf(asset, age, random);
   const { particulars } = asset;
   const judgement = judge.judge({ particulars, answers });
-  if (!judgement.complete) throw new Error(`${asset.number}: ${JSON.stringify(judgement.problems)}`);
+  if (!judgement.complete)
+    throw new Error(`${asset.number}: ${JSON.stringify(judgement.problems)}`);
   return {
     id: ctx.newId(),
     kind: "inspection",
@@ -92,8 +93,9 @@ export async function walkRounds(
   const today = parseCivilDate(civilNow(ctx, ZONE)) ?? (0 as CivilDate);
   const begun = (today - 559) as CivilDate;
   const visits = register.assets.flatMap((asset) =>
-    pastOf(asset, begun, today, random).map((past) => ({ ...past, asset })),
+    pastOf(asset, begun, today).map((past) => ({ ...past, asset })),
   );
+  const stepsAfter = createSteps(ctx.newId);
   for (const [key, round] of roundsOf(visits)) {
     const device = devices.get(key.slice(11) as Inspector);
     if (!device) throw new Error(`no device for ${key}`);
@@ -103,8 +105,7 @@ export async function walkRounds(
       instant += random.whole(4, 11) * MINUTE;
       const entry = await inspect(later(ctx, instant), visit, device, register, random);
       signed.push(device.sign(entry));
-      for (const step of stepsAfter(visit, entry, ctx.newId))
-        signed.push(device.sign(step));
+      for (const step of stepsAfter(visit, entry)) signed.push(device.sign(step));
     }
     await deliver(later(ctx, instant + 12 * MINUTE), device, signed);
   }

@@ -26,7 +26,9 @@ export const EXTENSION_LEAD = checklist({
     insulation: reading({
       title: "Insulation resistance",
       quantity: { unit: "MOhm", decimals: 2, plausible: { min: 0, max: 1000 } },
-      limits: [{ min: 1, severity: "fail", basis: "1 MOhm for class I equipment, common practice" }],
+      limits: [
+        { min: 1, severity: "fail", basis: "1 MOhm for class I equipment, common practice" },
+      ],
       ask: { mandatory: true, absentAllowed: ["not-applicable", "not-measurable"] },
       means: "danger-now",
     }),
