@@ -1,0 +1,72 @@
+import type { LastResult, SiteBundle } from "@roundbook/schemas";
+import { and, asc, eq } from "drizzle-orm";
+import { readLogState } from "../store/append-log.ts";
+import { defects } from "../store/schema/defects.ts";
+import { lastResults, windows } from "../store/schema/due.ts";
+import { assets } from "../store/schema/register.ts";
+import type { Context } from "./context.ts";
+import { assetRows } from "./read-assets.ts";
+import { readChecklists } from "./read-checklists.ts";
+import { defectRow, selectDefects } from "./read-defects.ts";
+import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
+import { readAssetTypes, readIntervals, readPlaces } from "./read-register.ts";
+
+async function lastResultsAt(ctx: Context, site: string): Promise<LastResult[]> {
+  const rows = await ctx.store.db
+    .select({ last: lastResults })
+    .from(assets)
+    .innerJoin(lastResults, eq(lastResults.asset, assets.id))
+    .where(eq(assets.site, site));
+  return rows.map(({ last }) => ({
+    asset: last.asset,
+    checklist: last.checklist,
+    entry: last.entry,
+    on: civil(last.on),
+    overall: last.overall,
+    readings: last.readings,
+  }));
+}
+
+/** All a device needs for one site's round; null for what is no site. */
+export async function readBundle(
+  ctx: Context,
+  site: string,
+  today?: string,
+): Promise<SiteBundle | null> {
+  const { db } = ctx.store;
+  const places = await readPlaces(ctx, site);
+  const own = places.find((place) => place.id === site);
+  if (own === undefined || own.level !== "site") return null;
+  // Read first: what is sealed meanwhile may be in the bundle already, and is asked for once more.
+  const cursor = (await readLogState(db)).size;
+  const day = await dayAsked(ctx, today, site);
+  const stored = await db.select().from(assets).where(eq(assets.site, site));
+  const types = new Set(stored.map((asset) => asset.assetType));
+  const due = await selectDue(db)
+    .where(eq(windows.site, site))
+    .orderBy(asc(windows.due), asc(windows.asset), asc(windows.interval));
+  const open = await selectDefects(db)
+    .where(and(eq(defects.site, site), eq(defects.open, true)))
+    .orderBy(asc(defects.number));
+  const assetTypes = (await readAssetTypes(ctx)).filter((type) => types.has(type.assetType));
+  const intervals = (await readIntervals(ctx)).filter(({ definition }) =>
+    types.has(definition.assetType),
+  );
+  const used = new Set([
+    ...assetTypes.flatMap((type) => type.checklists),
+    ...intervals.map(({ definition }) => definition.checklist),
+  ]);
+  return {
+    site: own,
+    places,
+    assets: await assetRows(db, stored),
+    due: due.map((row) => dueRow(row, day)),
+    assetTypes,
+    intervals,
+    checklists: await readChecklists(ctx, used),
+    lastResults: await lastResultsAt(ctx, site),
+    defects: open.map(defectRow),
+    cursor,
+    today: civil(day),
+  };
+}
