@@ -70,7 +70,7 @@ export async function appendWithin(ctx: Context, tx: Db, append: Append): Promis
       continue;
     }
     seen.add(id);
-    const parsed = parseEntry({ id, device, ...said });
+    const parsed = parseEntry({ ...said, id, device });
     if (!parsed.ok) throw new Error(`the server made no entry: ${JSON.stringify(parsed.problems)}`);
     const entry = parsed.value;
     const flags: EntryFlag[] = [];

@@ -1,0 +1,134 @@
+import type { DueStatus, SignedEntry } from "@roundbook/schemas";
+import { sql } from "drizzle-orm";
+import { expect, it } from "vitest";
+import { readAssets } from "./read-assets.ts";
+import { readBundle } from "./read-bundle.ts";
+import { countDue, readDue } from "./read-due.ts";
+import { Refusal } from "./refusal.ts";
+import { sealEntries } from "./seal-entries.ts";
+import { BAD, GOOD, testEstate } from "./testing/estate.ts";
+
+const ALL: readonly DueStatus[] = [
+  "not-yet",
+  "early",
+  "due",
+  "late-window",
+  "overdue",
+  "never-done",
+];
+
+/** Thirty doors registered on 1 January 2026; all but every tenth inspected on days of that spring. */
+async function withDoors() {
+  const estate = await testEstate();
+  const { ctx, session, signed, registered, inspection, newId } = estate;
+  const some: SignedEntry[] = [];
+  for (let n = 1; n <= 30; n++) {
+    const asset = newId();
+    some.push(signed(registered(asset, `D-${n}`, "2026-01-01")));
+    const day = `2026-0${1 + (n % 6)}-1${n % 10}`;
+    if (n % 10 !== 0) some.push(signed(await inspection(asset, n === 1 ? BAD : GOOD, day)));
+  }
+  await sealEntries(ctx, session, some.slice(0, 30));
+  await sealEntries(ctx, session, some.slice(30));
+  return estate;
+}
+
+async function pages(
+  read: (cursor?: string) => Promise<{ rows: readonly object[]; next: string | null }>,
+) {
+  const rows: object[] = [];
+  for (let cursor: string | undefined; ; ) {
+    const page = await read(cursor);
+    rows.push(...page.rows);
+    if (page.next === null) return rows;
+    cursor = page.next;
+  }
+}
+
+it("pages of the due list join without a gap or an overlap, in the order of due dates", async () => {
+  const { ctx, ids } = await withDoors();
+  const whole = await readDue(ctx, { site: ids.site, limit: 200 });
+  const joined = await pages((cursor) => readDue(ctx, { site: ids.site, limit: 7, cursor }));
+  expect(joined).toEqual(whole.rows);
+  expect(whole.rows).toHaveLength(30);
+  const dues = whole.rows.map(({ due }) => due);
+  expect(dues).toEqual([...dues].sort());
+});
+
+it.each(["2026-06-30", "2026-07-11", "2026-08-12", "2026-09-01", "2027-01-01"])(
+  "on %s each row stands under its own status and no other",
+  async (on) => {
+    const { ctx } = await withDoors();
+    const whole = await readDue(ctx, { on, limit: 200 });
+    let listed = 0;
+    for (const status of ALL) {
+      const { rows } = await readDue(ctx, { on, status, limit: 200 });
+      expect(rows).toEqual(whole.rows.filter((row) => row.status === status));
+      listed += rows.length;
+    }
+    expect(listed).toBe(30);
+    const count = await countDue(ctx, { on });
+    expect(count.overdue).toBe(whole.rows.filter(({ status }) => status === "overdue").length);
+  },
+);
+
+it("words find by their beginning, numbers are in the order people count in", async () => {
+  const { ctx } = await withDoors();
+  const { rows } = await readAssets(ctx, { q: "d-2" });
+  expect(rows.map(({ number }) => number)).toEqual([
+    "D-2",
+    "D-20",
+    "D-21",
+    "D-22",
+    "D-23",
+    "D-24",
+    "D-25",
+    "D-26",
+    "D-27",
+    "D-28",
+    "D-29",
+  ]);
+  expect((await readAssets(ctx, { q: "ICE door 30" })).rows.map(({ number }) => number)).toEqual([
+    "D-30",
+  ]);
+  expect((await readAssets(ctx, { q: "no%such_" })).rows).toEqual([]);
+  expect((await readDue(ctx, { q: "d-2 store" })).rows).toHaveLength(11);
+  expect(rows[0]?.path).toEqual(["Ferry Hall"]);
+});
+
+it("a broken cursor is the asker's mistake", async () => {
+  const { ctx } = await testEstate();
+  await expect(readDue(ctx, { cursor: "WzFd" })).rejects.toBeInstanceOf(Refusal);
+  await expect(readAssets(ctx, { cursor: "~" })).rejects.toMatchObject({ code: "bad-cursor" });
+});
+
+it("a site's bundle holds its register, windows, checklists, last results and open defects", async () => {
+  const { ctx, ids, ref } = await withDoors();
+  const bundle = await readBundle(ctx, ids.site);
+  expect(bundle?.today).toBe("2026-10-13");
+  expect(bundle?.assets).toHaveLength(30);
+  expect(bundle?.due).toHaveLength(30);
+  expect(bundle?.lastResults).toHaveLength(27);
+  expect(bundle?.checklists.map(({ hash }) => hash)).toEqual([ref.hash]);
+  expect(bundle?.defects).toMatchObject([
+    { number: 1, assetNumber: "D-1", point: "closes", by: "2026-02-18", step: "raised" },
+  ]);
+  expect(await readBundle(ctx, ids.person)).toBeNull();
+});
+
+it("the due list is read by its index alone: nothing is scanned, nothing is sorted", async () => {
+  const { db } = (await testEstate()).ctx.store;
+  const plan = await db.all<{ detail: string }>(
+    sql`explain query plan select windows.due, assets.number, intervals.title, last_results.overall
+        from windows join assets on assets.id = windows.asset
+        join intervals on intervals.id = windows.interval
+        left join last_results on last_results.asset = windows.asset
+          and last_results.checklist = intervals.checklist
+        where windows.site = 's' and windows.due < 20000 and windows.latest < 20000
+          and (windows.due, windows.asset, windows.interval) > (1, 'a', 'b')
+        order by windows.due, windows.asset, windows.interval limit 51`,
+  );
+  const steps = plan.map(({ detail }) => detail);
+  expect(steps[0]).toMatch(/SEARCH windows USING .*INDEX windows_by_site/);
+  expect(steps.filter((step) => /SCAN|TEMP B-TREE/.test(step))).toEqual([]);
+});
