@@ -39,6 +39,7 @@ export * from "./shared/codes/desk-codes.ts";
 export * from "./shared/codes/failure-codes.ts";
 export * from "./shared/codes/import-codes.ts";
 export * from "./shared/codes/lint-codes.ts";
+export * from "./shared/codes.ts";
 export * from "./shared/ids.ts";
 export * from "./shared/nearest.ts";
 export * from "./shared/patterns.ts";
