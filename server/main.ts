@@ -11,6 +11,7 @@ import { isEmptyEstate } from "./usecases/begin-estate.ts";
 import { createContext } from "./usecases/context.ts";
 import { createSetupToken } from "./usecases/setup-token.ts";
 import { clearUploads } from "./usecases/uploads.ts";
+import { warmUp } from "./usecases/warm-up.ts";
 
 const port = Number(process.env.PORT ?? 8420);
 const host = process.env.HOST ?? "127.0.0.1";
@@ -53,6 +54,7 @@ async function start(): Promise<void> {
     const at = `http://${host.includes(":") ? `[${host}]` : host}:${address.port}/`;
     const begin = setupToken.text === null ? "" : `?begin=${setupToken.text}`;
     process.stdout.write(`${at}${begin}\n`);
+    void warmUp();
   });
   server.on("error", (error) => {
     process.stderr.write(`The server cannot listen on ${host}:${port}: ${error.message}\n`);

@@ -41,12 +41,13 @@ function reply(c: Context, rule: RouteRule, value: unknown): Response {
     : c.json(value, rule.reply ?? 200);
 }
 
+const checks = compileRouteChecks();
+
 /**
  * Binds every rule of the route table to its handler: session, role, rate, size, depth and form are
  * checked here, in that order, so that no handler can forget one.
  */
 export function registerRoutes(app: Hono, ctx: AppContext, handlers: Handlers<RouteKey>): void {
-  const checks = compileRouteChecks();
   for (const key of ROUTE_KEYS) {
     const { method, path } = splitKey(key);
     const rule: RouteRule = ROUTES[key];

@@ -53,7 +53,11 @@ export async function issueChecklist(
   await appendNow(ctx, by, {
     kind: "checklist-issued",
     asset: null,
-    body: { checklist: ref, document: document as Record<string, unknown>, reason: given.reason },
+    body: {
+      checklist: ref,
+      document: document as Record<string, unknown>,
+      ...(given.reason === undefined ? {} : { reason: given.reason }),
+    },
   });
   return ref;
 }

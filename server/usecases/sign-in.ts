@@ -17,14 +17,12 @@ export async function openSession(ctx: Context, person: string): Promise<string>
   const token = randomBytes(32).toString("base64url");
   const createdAt = ctx.clock();
   await ctx.store.write((tx) =>
-    tx
-      .insert(sessions)
-      .values({
-        tokenHash: hashToken(token),
-        person,
-        createdAt,
-        expiresAt: createdAt + SESSION_MS,
-      }),
+    tx.insert(sessions).values({
+      tokenHash: hashToken(token),
+      person,
+      createdAt,
+      expiresAt: createdAt + SESSION_MS,
+    }),
   );
   return token;
 }

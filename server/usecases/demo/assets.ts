@@ -83,6 +83,9 @@ export const ASSETS: readonly DemoAsset[] = [
     ["7043", "7.2", "Kettle", 0.75, 0.75],
     ["7044", "7.2", "Washing machine", 1.5, 1],
     ["7045", "7.2", "Microwave oven", 1, 1],
+    ["7046", "7.3", "Dehumidifier", 2, 0.75],
+    ["1057", "1.3", "Hand dryer, portable", 1.5, 1],
+    ["4039", "4.3", "Spray pump", 4, 1.5],
   ),
   ...doors(
     ["1021", "1.1", "Fire door, entrance", 30, true],
@@ -101,14 +104,11 @@ export const ASSETS: readonly DemoAsset[] = [
   ...outlets(
     ["1061", "1.3", "Wash-hand basin"],
     ["1062", "1.3", "Cleaner’s sink"],
-    ["1063", "1.1", "Kitchenette sink"],
     ["4047", "4.2", "Wash-hand basin"],
     ["4060", "4.3", "Emergency wash basin"],
     ["7061", "7.1", "Kitchen sink"],
     ["7062", "7.1", "Wash-hand basin"],
-    ["7063", "7.2", "Kitchen sink"],
     ["7064", "7.2", "Wash-hand basin"],
-    ["7065", "7.2", "Bath"],
   ),
   ...calorifiers(["1071", "1.3", "Water heater", 80], ["7104", "7.3", "Calorifier", 300]),
 ];

@@ -14,7 +14,7 @@ import { sealEntries } from "../seal-entries.ts";
 import { answersOf } from "./answers.ts";
 import type { DemoDevice } from "./device.ts";
 import { type PastInspection, pastOf } from "./past.ts";
-import { type Inspector, inspectorOf } from "./people.ts";
+import { INSPECTORS, type Inspector, inspectorOf } from "./people.ts";
 import { ZONE } from "./places.ts";
 import type { Random } from "./random.ts";
 import { createSteps } from "./steps.ts";
@@ -22,6 +22,10 @@ import { daysBefore, later } from "./time.ts";
 import type { DemoRegister, RegisteredAsset } from "./write-register.ts";
 
 const MINUTE = 60_000;
+/** Two people's rounds of one day do not overlap: the log stays in the order of the clock. */
+const HOURS_APART = 4 * 60 * MINUTE;
+
+const ROUNDS_AT_ONCE = 12;
 
 interface Visit extends PastInspection {
   readonly asset: RegisteredAsset;
@@ -96,10 +100,13 @@ export async function walkRounds(
     pastOf(asset, begun, today).map((past) => ({ ...past, asset })),
   );
   const stepsAfter = createSteps(ctx.newId);
+  const waiting: Promise<void>[] = [];
   for (const [key, round] of roundsOf(visits)) {
-    const device = devices.get(key.slice(11) as Inspector);
+    const who = key.slice(11) as Inspector;
+    const device = devices.get(who);
     if (!device) throw new Error(`no device for ${key}`);
-    let instant = daysBefore(ctx.clock(), today - (round[0]?.on ?? today));
+    const starts = INSPECTORS.indexOf(who) * HOURS_APART;
+    let instant = daysBefore(ctx.clock(), today - (round[0]?.on ?? today)) + starts;
     const signed: SignedEntry[] = [];
     for (const visit of round) {
       instant += random.whole(4, 11) * MINUTE;
@@ -107,6 +114,9 @@ export async function walkRounds(
       signed.push(device.sign(entry));
       for (const step of stepsAfter(visit, entry)) signed.push(device.sign(step));
     }
-    await deliver(later(ctx, instant + 12 * MINUTE), device, signed);
+    waiting.push(deliver(later(ctx, instant + 12 * MINUTE), device, signed));
+    // The write lane commits what waits together, in the order it came.
+    if (waiting.length >= ROUNDS_AT_ONCE) await Promise.all(waiting.splice(0));
   }
+  await Promise.all(waiting);
 }

@@ -60,18 +60,19 @@ export async function writeRegister(ctx: Context, desk: Session): Promise<DemoRe
   const rooms = await addSites(ctx, desk);
   const checklists = new Map<KindName, DemoChecklist>();
   for (const name of KIND_NAMES) checklists.set(name, await addKind(ctx, desk, name));
-  const assets: RegisteredAsset[] = [];
-  for (const asset of ASSETS) {
-    const { number, kind, description, particulars, room } = asset;
-    const { id } = await registerAsset(ctx, desk, {
-      number,
-      assetType: kind,
-      description,
-      place: rooms.get(room) ?? "",
-      particulars: { ...particulars },
-      order: Number(number),
-    });
-    assets.push({ ...asset, id });
-  }
+  const assets = await Promise.all(
+    ASSETS.map(async (asset) => {
+      const { number, kind, description, particulars, room } = asset;
+      const { id } = await registerAsset(ctx, desk, {
+        number,
+        assetType: kind,
+        description,
+        place: rooms.get(room) ?? "",
+        particulars: { ...particulars },
+        order: Number(number),
+      });
+      return { ...asset, id };
+    }),
+  );
   return { assets, checklists };
 }
