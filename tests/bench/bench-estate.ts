@@ -1,0 +1,181 @@
+import { mkdtempSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Checklist, canonicalize, issueDocument } from "@roundbook/schemas";
+import { sql } from "drizzle-orm";
+import { createNewId } from "../../server/new-id.ts";
+import { openStore, type Store } from "../../server/store/open-store.ts";
+import { sha256 } from "../../server/store/sha256.ts";
+import { appendEntries } from "../../server/usecases/append-entries.ts";
+import { commitText } from "../../server/usecases/commit-text.ts";
+import { type Context, createContext } from "../../server/usecases/context.ts";
+import { createEstate } from "../../server/usecases/create-estate.ts";
+
+export const BENCH_DAY = "2026-10-13";
+const NOW = Date.parse(`${BENCH_DAY}T09:00:00Z`);
+
+export interface BenchEstate {
+  readonly ctx: Context;
+  readonly store: Store;
+  readonly url: string;
+  readonly owner: string;
+  readonly site: string;
+  readonly checklist: { id: string; issue: number; hash: string };
+  readonly interval: string;
+  bytes(): number;
+  close(): Promise<void>;
+}
+
+/** An empty estate with an owner, a site, one asset type, one issued checklist and an interval. */
+export const openBenchEstate = async (document: Checklist): Promise<BenchEstate> => {
+  const folder = mkdtempSync(join(tmpdir(), "roundbook-bench-"));
+  const file = join(folder, "bench.db");
+  const url = `file:${file}`;
+  const store = await openStore({ url });
+  const clock = Date.now;
+  const ctx = createContext({ store, clock, newId: createNewId(clock) });
+  await createEstate(ctx, { name: "Bench Estate" });
+  const issued = issueDocument(document);
+  const hash = Buffer.from(sha256(Buffer.from(canonicalize(issued)))).toString("hex");
+  const [owner, site, checklistId, interval] = [0, 1, 2, 3].map(() => ctx.newId()) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  const name = commitText("Ona Owner");
+  const checklist = { id: checklistId, issue: 1, hash };
+  const made = {
+    asset: null,
+    author: owner,
+    civilDate: BENCH_DAY,
+    happenedAt: new Date(NOW).toISOString(),
+  };
+  await appendEntries(ctx, {
+    contents: [name.content],
+    entries: [
+      {
+        ...made,
+        kind: "person-added",
+        body: { person: owner, role: "owner", name: name.commitment },
+      },
+      {
+        ...made,
+        kind: "place-added",
+        body: {
+          place: site,
+          parent: null,
+          level: "site",
+          code: "1",
+          name: "Bench",
+          zone: "Europe/London",
+        },
+      },
+      {
+        ...made,
+        kind: "checklist-issued",
+        body: { checklist, document: issued as unknown as Record<string, unknown> },
+      },
+      {
+        ...made,
+        kind: "asset-type-issued",
+        body: {
+          assetType: "bench",
+          version: 1,
+          title: "Bench",
+          particulars: {},
+          checklists: [checklistId],
+        },
+      },
+      {
+        ...made,
+        kind: "interval-set",
+        body: {
+          interval,
+          definition: {
+            title: "Half-yearly",
+            assetType: "bench",
+            checklist: checklistId,
+            rule: { kind: "from-last-done", every: "P6M" },
+          },
+        },
+      },
+    ],
+  });
+  return {
+    ctx,
+    store,
+    url,
+    owner,
+    site,
+    checklist,
+    interval,
+    bytes: () => statSync(file).size,
+    close: async () => {
+      await store.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+};
+
+const STEP = 100_000;
+/** What `openBenchEstate` sealed before. */
+const FIRST_ENTRIES = 5;
+
+export const benchAsset = (at: number): string =>
+  `00000000-0000-7000-8000-${at.toString(16).padStart(12, "0")}`;
+
+/**
+ * Fills register, windows and log with made rows straight in SQL: the reads are measured here, not
+ * the way the rows came in, and a million assets through the log would take the bench's whole time.
+ */
+export const fillByStatement = async (estate: BenchEstate, count: number): Promise<void> => {
+  const { owner, site, interval } = estate;
+  const run = (statement: string) =>
+    estate.store.write(async (tx) => {
+      await tx.run(sql.raw(statement));
+    });
+  const id = "printf('00000000-0000-7000-8000-%012x', i)";
+  const each = async (statement: (series: string) => string) => {
+    for (let from = 1; from <= count; from += STEP) {
+      const to = Math.min(count, from + STEP - 1);
+      await run(
+        statement(
+          `(with recursive n(i) as (select ${from} union all select i + 1 from n where i < ${to}) select i from n)`,
+        ),
+      );
+    }
+  };
+  await each(
+    (
+      series,
+    ) => `insert into assets select ${id}, cast(i as text), cast(i as text), printf('%012d', i),
+      'bench', 'Bench asset ' || i, '${site}', '${site}', '{}', null, 'in-service', 20000, 0, '', 0, 20000,
+      ' bench asset ' || i, 100 + i from ${series}`,
+  );
+  await each(
+    (
+      series,
+    ) => `insert into windows (asset, interval, site, earliest, due, latest, from_entry, last_done, why, generation)
+      select ${id}, '${interval}', '${site}', 20600 + i % 365, 20600 + i % 365, 20600 + i % 365, null, null,
+      '{"code":"never-done","params":{}}', 1 from ${series}`,
+  );
+  let last = FIRST_ENTRIES;
+  for (const kind of ["registered", "brought-forward"] as const) {
+    const offset = last;
+    await each(
+      (
+        series,
+      ) => `insert into entries (seq, id, kind, asset, author, device, civil_date, at, received_at, hash, flags, delivered_by)
+        select ${offset} + i, printf('10000000-0000-7000-8000-%012x', ${offset} + i), '${kind}', ${id}, '${owner}', '${owner}',
+        20000 + i % 600, -1, 0, printf('%064x', ${offset} + i), '', null from ${series}`,
+    );
+    await each(
+      (series) => `insert into entry_docs (seq, entry, leaf, signature)
+        select ${offset} + i, '{"asset":"' || ${id} || '","author":"${owner}","body":{"number":"' || i || '"},"kind":"${kind}"}',
+        '{"seq":' || (${offset} + i) || ',"flags":[]}', null from ${series}`,
+    );
+    last += count;
+  }
+  await run("analyze");
+};
