@@ -1,15 +1,13 @@
 import type { FromSchema } from "json-schema-to-ts";
 import { DURATION, NAME } from "../shared/patterns.ts";
 import { ABSENCE_REASONS, POINT_KINDS } from "./answer-types.ts";
+import { type cell, formula, scalar, table, text } from "./table-schema.ts";
 
 export const DIALECT = "urn:roundbook:checklist:1";
 export const JSON_SCHEMA_DRAFT = "https://json-schema.org/draft/2020-12/schema";
 
-const text = { type: "string", minLength: 1, maxLength: 500 } as const;
 const unit = { type: "string", minLength: 1, maxLength: 40 } as const;
-const formula = { type: "string", minLength: 1, maxLength: 500 } as const;
 const name = { type: "string", pattern: NAME } as const;
-const scalar = { type: ["number", "string", "boolean"] } as const;
 /** A number, or the name of a value, or a formula. */
 const bound = { oneOf: [{ type: "number" }, formula] } as const;
 
@@ -26,51 +24,6 @@ const particular = {
     maxLength: { type: "integer", minimum: 1, maximum: 1000 },
   },
   required: ["title"],
-  additionalProperties: false,
-} as const;
-
-const cell = {
-  oneOf: [
-    scalar,
-    { type: "array", items: scalar, minItems: 1, maxItems: 100 },
-    {
-      type: "object",
-      properties: {
-        any: { const: true },
-        min: { type: "number" },
-        max: { type: "number" },
-        exclusiveMin: { type: "number" },
-        exclusiveMax: { type: "number" },
-      },
-      minProperties: 1,
-      additionalProperties: false,
-    },
-  ],
-} as const;
-
-const table = {
-  type: "object",
-  properties: {
-    policy: { enum: ["unique", "any", "first"] },
-    inputs: { type: "array", items: formula, minItems: 1, maxItems: 8 },
-    rules: {
-      type: "array",
-      minItems: 1,
-      maxItems: 500,
-      items: {
-        type: "object",
-        properties: {
-          when: { type: "array", items: cell, minItems: 1, maxItems: 8 },
-          // biome-ignore lint/suspicious/noThenProperty: a keyword of the dialect, never awaited
-          then: { type: ["number", "string"] },
-          basis: text,
-        },
-        required: ["when", "then"],
-        additionalProperties: false,
-      },
-    },
-  },
-  required: ["policy", "inputs", "rules"],
   additionalProperties: false,
 } as const;
 
