@@ -24,7 +24,7 @@ function formatFor(zone: string): Intl.DateTimeFormat {
 
 /** Minutes east of UTC that clocks of an IANA zone show at an instant. @throws RangeError for no zone. */
 export function offsetMinutes(zone: string, instant: number): number {
-  const parts = new Map(
+  const parts = new Map<string, number>(
     formatFor(zone)
       .formatToParts(instant)
       .map(({ type, value }) => [type, Number(value)]),
