@@ -1,17 +1,7 @@
 import type { TableCell, TableDefinition } from "../checklist/meta-schema.ts";
-import type { Scalar, ScalarType } from "../formulas/engine-type.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
-import { candidates } from "./candidates.ts";
+import { candidates, type TableInput } from "./candidates.ts";
 import { cellMatches } from "./look-up.ts";
-
-/** What is known of one input of a table. */
-export interface TableInput {
-  readonly type?: ScalarType;
-  /** The only values it can have, where they are known. */
-  readonly listed?: readonly Scalar[];
-  readonly minimum?: number;
-  readonly maximum?: number;
-}
 
 /** Cells looked at before the search for holes gives up. */
 const MAX_STEPS = 200_000;

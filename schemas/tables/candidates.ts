@@ -1,6 +1,14 @@
 import type { TableCell } from "../checklist/meta-schema.ts";
-import type { Scalar } from "../formulas/engine-type.ts";
-import type { TableInput } from "./analyse.ts";
+import type { Scalar, ScalarType } from "../formulas/engine-type.ts";
+
+/** What is known of one input of a table. */
+export interface TableInput {
+  readonly type?: ScalarType;
+  /** The only values it can have, where they are known. */
+  readonly listed?: readonly Scalar[];
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
 
 const numbersOf = (cell: TableCell): readonly number[] => {
   if (Array.isArray(cell)) return cell.filter((value) => typeof value === "number");
