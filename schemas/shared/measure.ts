@@ -8,6 +8,8 @@ export interface Measures {
 
 /** Bytes of a string in UTF-8; a lone surrogate counts as its replacement character. */
 const utf8Length = (text: string): number => {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: it asks for ASCII alone
+  if (/^[\x00-\x7f]*$/.test(text)) return text.length;
   let bytes = 0;
   for (const character of text) {
     const code = character.codePointAt(0) ?? 0;
@@ -34,8 +36,14 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
   };
   const tooBig = () => problem("", "document-too-big", { limit: limits.bytes });
 
-  const walk = (part: unknown, pointer: string, depth: number): Problem | null => {
-    if (depth > limits.depth) return problem(pointer, "document-too-deep", { limit: limits.depth });
+  // Pointers are made on the way back from a fault: documents without one, nearly all, need none.
+  const within = (found: Problem, token: string | number): Problem =>
+    found.code === "document-too-big"
+      ? found
+      : { ...found, pointer: at("", token) + found.pointer };
+
+  const walk = (part: unknown, depth: number): Problem | null => {
+    if (depth > limits.depth) return problem("", "document-too-deep", { limit: limits.depth });
     if (part === null || typeof part === "boolean") return spend(4) ? null : tooBig();
     if (typeof part === "string") {
       // Each character is at least a byte: a giant string is refused without escaping it.
@@ -43,25 +51,25 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
       return spend(utf8Length(JSON.stringify(part))) ? null : tooBig();
     }
     if (typeof part === "number") {
-      if (!Number.isFinite(part)) return problem(pointer, "not-json");
+      if (!Number.isFinite(part)) return problem("", "not-json");
       return spend(String(part).length) ? null : tooBig();
     }
     if (Array.isArray(part)) {
       if (!spend(part.length + 1)) return tooBig();
       for (let index = 0; index < part.length; index += 1) {
-        const found = walk(part[index], at(pointer, index), depth + 1);
-        if (found) return found;
+        const found = walk(part[index], depth + 1);
+        if (found) return within(found, index);
       }
       return null;
     }
-    if (typeof part !== "object" || !isPlain(part)) return problem(pointer, "not-json");
+    if (typeof part !== "object" || !isPlain(part)) return problem("", "not-json");
     if (!spend(2)) return tooBig();
     for (const [key, child] of Object.entries(part)) {
       if (key.length > left || !spend(utf8Length(JSON.stringify(key)) + 2)) return tooBig();
-      const found = walk(child, at(pointer, key), depth + 1);
-      if (found) return found;
+      const found = walk(child, depth + 1);
+      if (found) return within(found, key);
     }
     return null;
   };
-  return walk(value, "", 0);
+  return walk(value, 0);
 };
