@@ -6,6 +6,7 @@ export * from "./checklist/lint-checklist.ts";
 export * from "./checklist/meta-schema.ts";
 export * from "./checklist/names.ts";
 export * from "./checklist/parse-particulars.ts";
+export * from "./checklist/particulars-in-order.ts";
 export * from "./checklist/points-in-order.ts";
 export * from "./checklist/validate-answers.ts";
 export * from "./due/civil.ts";

@@ -1,4 +1,5 @@
 import type { AssetRow, AssetTypeRow, DefectRow, DueRow } from "@roundbook/schemas";
+import { particularsInOrder } from "@roundbook/schemas";
 import { useQuery } from "@tanstack/react-query";
 import { useLocation, useParams } from "wouter";
 import {
@@ -112,7 +113,14 @@ export const LifePage = () => {
     const issue = newestIssue(checklists, one);
     return issue ? [issue] : [];
   });
-  const particulars = Object.entries(asset.particulars);
+  const definitions = kept?.type?.particulars ?? {};
+  const known = particularsInOrder(definitions).map(([name]) => name);
+  const particulars = [...new Set([...known, ...Object.keys(asset.particulars)])].flatMap(
+    (name) => {
+      const value = asset.particulars[name];
+      return value === undefined ? [] : [[name, value] as const];
+    },
+  );
   return (
     <RunnerPage
       current="register"

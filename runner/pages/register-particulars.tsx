@@ -1,4 +1,9 @@
-import { type ParticularDefinitions, type Particulars, parseParticulars } from "@roundbook/schemas";
+import {
+  type ParticularDefinitions,
+  type Particulars,
+  parseParticulars,
+  particularsInOrder,
+} from "@roundbook/schemas";
 import type { FieldErrors, UseFormRegister } from "react-hook-form";
 import { FieldPair, LineField, printUnit, SelectField } from "../form/index.ts";
 import { book } from "../messages/book.ts";
@@ -59,7 +64,7 @@ export const ParticularFields = ({
   readonly errors: FieldErrors<AddFields>;
 }) => (
   <FieldPair>
-    {Object.entries(definitions).map(([name, definition]) => {
+    {particularsInOrder(definitions).map(([name, definition]) => {
       const choices =
         definition.enum?.map(String) ?? (definition.type === "boolean" ? ["true", "false"] : null);
       const field = register(`particulars.${name}`, {

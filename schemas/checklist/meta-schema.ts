@@ -16,6 +16,8 @@ const particular = {
   properties: {
     title: text,
     description: text,
+    /** Place in forms: JSON objects have no order of their own. */
+    order: { type: "integer", minimum: 1 },
     type: { enum: ["number", "integer", "string", "boolean"] },
     unit,
     enum: { type: "array", items: scalar, minItems: 1, maxItems: 200 },

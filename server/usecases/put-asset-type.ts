@@ -1,4 +1,10 @@
-import { type AssetTypeBody, at, canonicalize, problem } from "@roundbook/schemas";
+import {
+  type AssetTypeBody,
+  at,
+  canonicalize,
+  numberParticulars,
+  problem,
+} from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { readNewestIssue } from "./read-checklists.ts";
@@ -22,10 +28,12 @@ export async function putAssetType(
   );
   if (unknown.length > 0) throw new Refusal("invalid", "asset-type-not-right", unknown);
   const present = (await readAssetTypes(ctx)).find((row) => row.assetType === name);
-  const { title, particulars, checklists } = given;
+  const { title, checklists } = given;
+  const particulars = numberParticulars(given.particulars);
   const same = (row: { title: string; particulars: unknown; checklists: readonly string[] }) =>
     canonicalize({ title: row.title, particulars: row.particulars, checklists: row.checklists });
-  if (present && same(present) === same(given)) return { version: present.version };
+  if (present && same(present) === same({ title, particulars, checklists }))
+    return { version: present.version };
   const version = (present?.version ?? 0) + 1;
   await appendNow(ctx, by, {
     kind: "asset-type-issued",
