@@ -78,4 +78,8 @@ async function start(): Promise<void> {
   process.on("SIGINT", stop);
 }
 
-await start();
+if (Number.isInteger(port) && port >= 0 && port < 65_536) await start();
+else {
+  process.stderr.write(`PORT is a whole number up to 65535, not "${process.env.PORT}"\n`);
+  process.exitCode = 2;
+}

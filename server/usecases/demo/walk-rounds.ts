@@ -1,22 +1,21 @@
 import {
   type CivilDate,
-  ENTRIES_AT_ONCE,
   type Entry,
   formatCivilDate,
+  type Judgement,
   parseCivilDate,
-  type SignedEntry,
 } from "@roundbook/schemas";
 import { civilNow } from "../civil-now.ts";
 import type { Context } from "../context.ts";
 import { instantOf } from "../instant-of.ts";
 import { judgeFor } from "../judge-for.ts";
-import { sealEntries } from "../seal-entries.ts";
 import { answersOf } from "./answers.ts";
 import type { DemoDevice } from "./device.ts";
 import { type PastInspection, pastOf } from "./past.ts";
 import { INSPECTORS, type Inspector, inspectorOf } from "./people.ts";
 import { ZONE } from "./places.ts";
 import type { Random } from "./random.ts";
+import { type PastEntry, sealPast } from "./seal-past.ts";
 import { createSteps } from "./steps.ts";
 import { daysBefore, later } from "./time.ts";
 import type { DemoRegister, RegisteredAsset } from "./write-register.ts";
@@ -24,8 +23,6 @@ import type { DemoRegister, RegisteredAsset } from "./write-register.ts";
 const MINUTE = 60_000;
 /** Two people's rounds of one day do not overlap: the log stays in the order of the clock. */
 const HOURS_APART = 4 * 60 * MINUTE;
-
-const ROUNDS_AT_ONCE = 12;
 
 interface Visit extends PastInspection {
   readonly asset: RegisteredAsset;
@@ -52,7 +49,7 @@ async function inspect(
   device: DemoDevice,
   register: DemoRegister,
   random: Random,
-): Promise<Entry> {
+): Promise<{ entry: Entry; judgement: Judgement }> {
   const checklist = register.checklists.get(asset.kind);
   if (!checklist) throw new Error(`no checklist for ${asset.kind}`);
   const judge = await judgeFor(ctx, ctx.store.db, checklist.hash);
@@ -61,7 +58,7 @@ async function inspect(
   const judgement = judge.judge({ particulars, answers });
   if (!judgement.complete)
     throw new Error(`${asset.number}: ${JSON.stringify(judgement.problems)}`);
-  return {
+  const entry: Entry = {
     id: ctx.newId(),
     kind: "inspection",
     asset: asset.id,
@@ -76,15 +73,7 @@ async function inspect(
       judgement: JSON.parse(JSON.stringify(judgement)),
     },
   };
-}
-
-async function deliver(ctx: Context, device: DemoDevice, signed: SignedEntry[]): Promise<void> {
-  for (let from = 0; from < signed.length; from += ENTRIES_AT_ONCE) {
-    const batch = signed.slice(from, from + ENTRIES_AT_ONCE);
-    const outcomes = await sealEntries(ctx, device.session, batch);
-    const bad = outcomes.find(({ outcome }) => outcome !== "sealed");
-    if (bad) throw new Error(`the demo estate was not sealed: ${JSON.stringify(bad)}`);
-  }
+  return { entry, judgement };
 }
 
 /** Every round since the register was written, in order, made and signed on the people's devices. */
@@ -100,23 +89,24 @@ export async function walkRounds(
     pastOf(asset, begun, today).map((past) => ({ ...past, asset })),
   );
   const stepsAfter = createSteps(ctx.newId);
-  const waiting: Promise<void>[] = [];
+  const past: PastEntry[] = [];
   for (const [key, round] of roundsOf(visits)) {
     const who = key.slice(11) as Inspector;
     const device = devices.get(who);
     if (!device) throw new Error(`no device for ${key}`);
     const starts = INSPECTORS.indexOf(who) * HOURS_APART;
     let instant = daysBefore(ctx.clock(), today - (round[0]?.on ?? today)) + starts;
-    const signed: SignedEntry[] = [];
+    const made: { entry: Entry; judgement: Judgement | null }[] = [];
     for (const visit of round) {
       instant += random.whole(4, 11) * MINUTE;
-      const entry = await inspect(later(ctx, instant), visit, device, register, random);
-      signed.push(device.sign(entry));
-      for (const step of stepsAfter(visit, entry)) signed.push(device.sign(step));
+      const inspected = await inspect(later(ctx, instant), visit, device, register, random);
+      const steps = stepsAfter(visit, inspected.entry);
+      made.push(inspected, ...steps.map((entry) => ({ entry, judgement: null })));
     }
-    waiting.push(deliver(later(ctx, instant + 12 * MINUTE), device, signed));
-    // The write lane commits what waits together, in the order it came.
-    if (waiting.length >= ROUNDS_AT_ONCE) await Promise.all(waiting.splice(0));
+    const receivedAt = instant + 12 * MINUTE;
+    const deliveredBy = device.session.person;
+    for (const { entry, judgement } of made)
+      past.push({ signed: device.sign(entry), judgement, deliveredBy, receivedAt });
   }
-  await Promise.all(waiting);
+  await sealPast(ctx, past);
 }
