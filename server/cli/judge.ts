@@ -1,0 +1,164 @@
+import {
+  type Answers,
+  at,
+  canonicalize,
+  compileJudge,
+  type Evidence,
+  type Explanation,
+  type Judge,
+  type Judgement,
+  type Particulars,
+  type PointJudgement,
+  type Problem,
+  problem,
+  type Result,
+  usesFormulas,
+} from "@roundbook/schemas";
+import { createFormulaEngine } from "@roundbook/schemas/formulas";
+import { parseChecklist } from "@roundbook/schemas/validate";
+import { readArguments } from "./arguments.ts";
+import { DONE, NOT_RIGHT, type Verb } from "./io.ts";
+import { type Line, LONGEST_LINE, readLines } from "./lines.ts";
+import { say, sayProblem } from "./say.ts";
+
+const KEPT_JUDGES = 64;
+
+interface Asked {
+  readonly checklist: unknown;
+  readonly particulars: Particulars;
+  readonly answers: Answers;
+  readonly previous?: Answers;
+  readonly evidence?: Evidence;
+}
+
+const bad = (...problems: readonly Problem[]): Result<never> => ({ ok: false, problems });
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+function readAsked({ text, fault }: Line): Result<Asked> {
+  if (text === null) return bad(problem("", fault ?? "not-utf8", { limit: LONGEST_LINE }));
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return bad(problem("", "not-json"));
+  }
+  if (!isObject(value)) return bad(problem("", "wrong-type", { expected: ["object"] }));
+  const { checklist, particulars = {}, answers, previous, evidence } = value;
+  if (checklist === undefined) return bad(problem("", "missing-keyword", { keyword: "checklist" }));
+  if (answers === undefined) return bad(problem("", "missing-keyword", { keyword: "answers" }));
+  const given = { particulars, answers, previous: previous ?? {}, evidence: evidence ?? {} };
+  const wrong = Object.entries(given).filter(([, part]) => !isObject(part));
+  if (wrong.length > 0)
+    return bad(
+      ...wrong.map(([name]) => problem(at("", name), "wrong-type", { expected: ["object"] })),
+    );
+  return { ok: true, value: { checklist, ...given } as Asked };
+}
+
+/** Judges by the content of their checklist: a stream of inspections names few of them. */
+function keptJudges(): (checklist: unknown) => Result<Judge> {
+  const formulas = createFormulaEngine();
+  const kept = new Map<string, Result<Judge>>();
+  const make = (checklist: unknown): Result<Judge> => {
+    const parsed = parseChecklist(checklist);
+    if (!parsed.ok)
+      return bad(
+        ...parsed.problems.map((one) => ({ ...one, pointer: `/checklist${one.pointer}` })),
+      );
+    const engine = usesFormulas(parsed.value) ? formulas : undefined;
+    return { ok: true, value: compileJudge(parsed.value, engine) };
+  };
+  return (checklist) => {
+    const key = JSON.stringify(checklist);
+    const known = kept.get(key) ?? make(checklist);
+    kept.delete(key);
+    kept.set(key, known);
+    for (const oldest of kept.keys()) {
+      if (kept.size <= KEPT_JUDGES) break;
+      kept.delete(oldest);
+    }
+    return known;
+  };
+}
+
+/** The sentence of the limit that decided carries the bound worked out with its numbers. */
+function whyOf({ why, limits }: PointJudgement): string {
+  const same = canonicalize(why);
+  const working = limits.find((limit) => canonicalize(limit.why) === same)?.working;
+  return say(worked(why, working));
+}
+
+const worked = ({ code, params }: Explanation, working: string | undefined): Explanation => ({
+  code,
+  params: { ...params, working: working === undefined ? "" : ` = ${working}` },
+});
+
+const told = (problems: readonly Problem[]) =>
+  problems.map((one) => ({ ...one, says: sayProblem(one) }));
+
+function worded(judgement: Judgement) {
+  const points = Object.entries(judgement.points).map(([id, point]) => {
+    const limits = point.limits.map((limit) => ({
+      ...limit,
+      why: say(worked(limit.why, limit.working)),
+    }));
+    return [id, { ...point, why: whyOf(point), because: point.why, limits }];
+  });
+  const scores = Object.entries(judgement.scores).map(([name, score]) => [
+    name,
+    { ...score, why: say(score.why), because: score.why },
+  ]);
+  return {
+    ...judgement,
+    points: Object.fromEntries(points),
+    scores: Object.fromEntries(scores),
+    problems: told(judgement.problems),
+  };
+}
+
+/** A line nobody could judge: the same members as a judgement, and nothing that looks like a pass. */
+const unjudged = (line: number, problems: readonly Problem[]) => ({
+  overall: null,
+  points: {},
+  scores: {},
+  complete: false,
+  problems: told(problems),
+  line,
+});
+
+export const judge: Verb = {
+  usage: "judge --json  < lines of {checklist, particulars, answers, previous?, evidence?}",
+  async run(args, io) {
+    const plain = !readArguments(args, [], {}).values.json;
+    const judgeFor = keptJudges();
+    let status = DONE;
+    for await (const line of readLines(io.stdin)) {
+      if (line.text?.trim() === "") continue;
+      const asked = readAsked(line);
+      const found = asked.ok ? judgeFor(asked.value.checklist) : asked;
+      if (asked.ok && found.ok) {
+        const judgement = found.value.judge(asked.value);
+        await io.out(plain ? plainly(judgement) : JSON.stringify(worded(judgement)));
+        continue;
+      }
+      status = NOT_RIGHT;
+      const problems = found.ok ? [] : found.problems;
+      for (const one of problems) io.err(`line ${line.number}: ${sayProblem(one)}`);
+      await io.out(plain ? "not judged" : JSON.stringify(unjudged(line.number, problems)));
+    }
+    return status;
+  },
+};
+
+function plainly(judgement: Judgement): string {
+  const points = Object.entries(judgement.points).map(
+    ([id, point]) => `  ${id}: ${point.verdict ?? "no verdict"}: ${whyOf(point)}`,
+  );
+  const scores = Object.entries(judgement.scores).map(
+    ([name, score]) => `  ${name}: ${score.verdict ?? "no verdict"}: ${say(score.why)}`,
+  );
+  const problems = judgement.problems.map((one) => `  ${sayProblem(one)}`);
+  return [judgement.overall ?? "no verdict", ...points, ...scores, ...problems].join("\n");
+}
