@@ -85,7 +85,7 @@ function judgeAll(prepared: Prepared, input: JudgeInput, explain: boolean): Judg
 
 /**
  * Prepares a checklist once for judging many inspections.
- * @throws TypeError when the checklist has formulas and no engine is given.
+ * @throws Error when the checklist has formulas (`usesFormulas`) and no engine is given.
  */
 export function compileJudge(doc: Checklist, formulas?: FormulaEngine): Judge {
   const prepared = prepare(doc, formulas);

@@ -1,4 +1,5 @@
 import type { ValueDefinition } from "../checklist/meta-schema.ts";
+import { compileFormula } from "../formulas/compile.ts";
 import {
   type Failure,
   type FormulaEngine,
@@ -77,10 +78,9 @@ export class Compiler {
     this.#names = names;
   }
 
-  /** @throws TypeError when there is no engine to compile it with. */
+  /** @throws Error when it takes an engine and there is none. */
   formula(source: string, to?: Unit): Expression {
-    if (this.#engine === undefined) throw new TypeError(`no formula engine for "${source}"`);
-    const compiled = this.#engine.compile(source, this.#names);
+    const compiled = compileFormula(source, this.#names, undefined, this.#engine);
     if (!compiled.ok) {
       const cause = compiled.problems[0]?.code ?? "unknown";
       return always(source, failure("formula-refused", { formula: source, cause }));
@@ -101,9 +101,11 @@ export class Compiler {
   }
 
   value(definition: ValueDefinition): Expression {
-    const { const: fixed, formula, table } = definition;
+    const { const: fixed, formula, table, unit } = definition;
+    if (unit !== undefined && unitOf(unit) === undefined)
+      return always("", failure("unit-not-convertible", { unit, to: null }));
     if (fixed !== undefined) return constant(fixed);
-    if (formula !== undefined) return this.formula(formula, unitNamed(definition.unit));
+    if (formula !== undefined) return this.formula(formula, unitNamed(unit));
     if (table === undefined) return always("", failure("missing", { name: "value" }));
     const inputs = table.inputs.map((source) => this.formula(source));
     return {

@@ -1,17 +1,17 @@
 import type { AbsenceReason, PointKind } from "../checklist/answer-types.ts";
+import { pointKind } from "../checklist/guards.ts";
 import type {
   AskDefinition,
   Checklist,
   PointDefinition,
   ScoreDefinition,
 } from "../checklist/meta-schema.ts";
-import type { FormulaEngine } from "../formulas/engine-type.ts";
+import { checklistNames } from "../checklist/names.ts";
+import type { FormulaEngine, NameTypes } from "../formulas/engine-type.ts";
 import { roundSignificant } from "../shared/significant.ts";
 import type { NumberBound } from "./compare.ts";
 import { Compiler, convertedTo, type Expression, unitNamed } from "./expression.ts";
 import { answerReader, type ReadAnswer } from "./given.ts";
-import { kindOf } from "./kind.ts";
-import { nameTypes } from "./name-types.ts";
 
 export type PreparedBound =
   | { readonly kind: NumberBound; readonly fixed: number | undefined; readonly of: Expression }
@@ -55,17 +55,17 @@ const NUMBER_BOUNDS = ["min", "exclusiveMin", "max", "exclusiveMax"] as const;
 
 class Preparing {
   readonly values = new Map<string, Expression>();
-  readonly #doc: Checklist;
+  readonly #names: NameTypes;
   readonly #compiler: Compiler;
 
   constructor(doc: Checklist, engine: FormulaEngine | undefined) {
-    this.#doc = doc;
-    this.#compiler = new Compiler(engine, nameTypes(doc));
+    this.#names = checklistNames(doc, engine).types;
+    this.#compiler = new Compiler(engine, this.#names);
     for (const [name, value] of Object.entries(doc.values ?? {}))
       this.values.set(name, this.#compiler.value(value));
   }
 
-  #bound(kind: NumberBound, bound: number | string, unit: string | undefined): PreparedBound {
+  #bound(kind: NumberBound, bound: number | string, unit: string): PreparedBound {
     if (typeof bound === "number")
       return { kind, fixed: roundSignificant(bound), of: { source: "", evaluate: () => bound } };
     const value = this.values.get(bound);
@@ -76,7 +76,7 @@ class Preparing {
       value.constant === undefined
         ? { ...value, source: bound, evaluate: (run) => run.value(bound) }
         : value;
-    const of = convertedTo(named, unitNamed(this.#doc.values?.[bound]?.unit), to);
+    const of = convertedTo(named, this.#names.get(bound)?.unit, to);
     return {
       kind,
       fixed: of.constant === undefined ? undefined : roundSignificant(of.constant),
@@ -88,7 +88,8 @@ class Preparing {
     return limits.map((limit, index) => {
       const bounds: PreparedBound[] = NUMBER_BOUNDS.flatMap((kind) => {
         const bound = limit[kind];
-        return bound === undefined ? [] : [this.#bound(kind, bound, quantity?.unit)];
+        // A grade is a plain number: a bound in ohms says nothing of it.
+        return bound === undefined ? [] : [this.#bound(kind, bound, quantity?.unit ?? "1")];
       });
       if (limit.accept !== undefined)
         bounds.push({
@@ -108,7 +109,7 @@ class Preparing {
 
   point(id: string, point: PointDefinition): PreparedPoint {
     const { ask = {} } = point;
-    const kind = kindOf(point);
+    const kind = pointKind(point);
     return {
       id,
       kind,
