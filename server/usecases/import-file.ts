@@ -5,7 +5,13 @@ import type { Context, Session } from "./context.ts";
 import { checkMapping } from "./import/check-mapping.ts";
 import { bindColumns } from "./import/columns.ts";
 import { type CsvFile, type CsvRow, openCsv } from "./import/csv.ts";
-import { type Desk, fault, type RowOutcome } from "./import/desk.ts";
+import {
+  type Desk,
+  fault,
+  type KnownAsset,
+  type NamedRow,
+  type RowOutcome,
+} from "./import/desk.ts";
 import { keepAssets, knownAssets } from "./import/known-assets.ts";
 import { nameRows } from "./import/name-rows.ts";
 import { placeTree } from "./import/place-tree.ts";
@@ -139,8 +145,8 @@ async function readBatch(
 function readRow(
   desk: Desk,
   rule: Rule | null,
-  row: Parameters<typeof registerRow>[1],
-  known: Parameters<typeof registerRow>[2],
+  row: NamedRow,
+  known: readonly KnownAsset[],
 ): RowOutcome {
   const { mapping } = desk;
   if (mapping.kind === "register") return registerRow({ ...desk, mapping }, row, known);

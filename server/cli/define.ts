@@ -1,0 +1,63 @@
+import {
+  ADD_PLACE_SCHEMA,
+  type AddPlace,
+  ASSET_TYPE_SCHEMA,
+  type AssetTypeBody,
+  INTERVAL_SCHEMA,
+  type IntervalDefinition,
+  UUID,
+} from "@roundbook/schemas";
+import { addPlace } from "../usecases/add-place.ts";
+import type { Context, Session } from "../usecases/context.ts";
+import { issueChecklist } from "../usecases/issue-checklist.ts";
+import { putAssetType } from "../usecases/put-asset-type.ts";
+import { setInterval } from "../usecases/set-interval.ts";
+import { readArguments } from "./arguments.ts";
+import { DONE, UsageError, type Verb } from "./io.ts";
+import { enter } from "./open-estate.ts";
+import { jsonReader, readJson } from "./read-json.ts";
+
+type Put = (ctx: Context, by: Session, file: string, id: string | undefined) => Promise<object>;
+
+/** A verb that puts the definition in FILE in force, and prints what it is known by. */
+const defining = (usage: string, put: Put): Verb => ({
+  usage,
+  async run(args, io) {
+    const { values, positionals } = readArguments(args, ["FILE"], { id: { type: "string" } });
+    const { id, json } = values;
+    if (id !== undefined && !new RegExp(UUID).test(id))
+      throw new UsageError(`--id ${id} is no UUID of version 7 or 8 in lower case`);
+    const [file = ""] = positionals;
+    const known = await enter(io, (ctx, by) => put(ctx, by, file, id));
+    const plain = Object.entries(known).map(([name, value]) => `${name} ${value}`);
+    await io.out(json ? JSON.stringify(known) : plain.join(", "));
+    return DONE;
+  },
+});
+
+export const issue = defining(
+  "issue FILE [--id CHECKLIST] [--json]   (a new checklist without --id)",
+  async (ctx, by, file, id) => {
+    const document = await readJson(file);
+    return issueChecklist(ctx, by, { checklist: id ?? ctx.newId(), document });
+  },
+);
+
+const readAssetType = jsonReader<AssetTypeBody>(ASSET_TYPE_SCHEMA);
+export const assetType = defining("asset-type FILE [--json]", async (ctx, by, file) => {
+  const body = await readAssetType(file);
+  const { version } = await putAssetType(ctx, by, body.assetType, body);
+  return { assetType: body.assetType, version };
+});
+
+const readInterval = jsonReader<IntervalDefinition>(INTERVAL_SCHEMA);
+export const interval = defining(
+  "interval FILE [--id INTERVAL] [--json]   (a new interval without --id)",
+  async (ctx, by, file, id) => setInterval(ctx, by, await readInterval(file), id),
+);
+
+const readPlace = jsonReader<AddPlace>(ADD_PLACE_SCHEMA);
+export const place = defining(
+  "place FILE [--json]   (a site is a place without a parent)",
+  async (ctx, by, file) => addPlace(ctx, by, await readPlace(file)),
+);

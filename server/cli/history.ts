@@ -1,0 +1,63 @@
+import type { HistoryEntry } from "@roundbook/schemas";
+import type { Context } from "../usecases/context.ts";
+import { readAsset } from "../usecases/read-assets.ts";
+import { readHistory } from "../usecases/read-history.ts";
+import { readArguments } from "./arguments.ts";
+import { DONE, NOT_RIGHT, type Verb } from "./io.ts";
+import { withEstate } from "./open-estate.ts";
+import { table } from "./table.ts";
+
+const PAGE = 100;
+
+/** One asset's entries, oldest first: they fit in memory, as one asset has few. */
+async function entriesOf(ctx: Context, asset: string): Promise<HistoryEntry[]> {
+  const rows: HistoryEntry[] = [];
+  let cursor: string | undefined;
+  do {
+    const page = await readHistory(ctx, asset, { cursor, limit: PAGE });
+    rows.push(...page.rows);
+    cursor = page.next ?? undefined;
+  } while (cursor !== undefined);
+  return rows.reverse();
+}
+
+/** What one looks for first stands first; the entry and its leaf follow whole. */
+function told({ entry, leaf, authorName, contents }: HistoryEntry) {
+  const { judgement } = leaf;
+  const scores = Object.entries(judgement?.scores ?? {}).map(([name, { score }]) => [name, score]);
+  return {
+    date: entry.civilDate,
+    kind: entry.kind,
+    overall: judgement?.overall ?? null,
+    scores: Object.fromEntries(scores) as Record<string, number | null>,
+    author: authorName,
+    entry,
+    leaf,
+    contents,
+  };
+}
+
+function cells(row: HistoryEntry): string[] {
+  const { date, kind, overall, scores } = told(row);
+  const figures = Object.entries(scores).map(([name, score]) => `${name} ${score ?? "none"}`);
+  return [date, kind, overall ?? "", figures.join(", "), row.authorName];
+}
+
+export const history: Verb = {
+  usage: "history ASSET [--json]   (its number or id)",
+  async run(args, io) {
+    const { values, positionals } = readArguments(args, ["ASSET"], {});
+    const [name = ""] = positionals;
+    return withEstate(io, async (ctx) => {
+      const found = (await readAsset(ctx, `number:${name}`)) ?? (await readAsset(ctx, name));
+      if (!found) {
+        io.err(`there is no asset ${name}`);
+        return NOT_RIGHT;
+      }
+      const rows = await entriesOf(ctx, found.asset.id);
+      if (!values.json) await io.out(table(rows.map(cells)));
+      else for (const row of rows) await io.out(JSON.stringify(told(row)));
+      return DONE;
+    });
+  },
+};

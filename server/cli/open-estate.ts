@@ -1,0 +1,77 @@
+import { existsSync } from "node:fs";
+import { mkdir } from "node:fs/promises";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { createNewId } from "../new-id.ts";
+import { openStore } from "../store/open-store.ts";
+import { appendEntries } from "../usecases/append-entries.ts";
+import { civilNow, estateZone } from "../usecases/civil-now.ts";
+import { commitText } from "../usecases/commit-text.ts";
+import { type Context, createContext, type Session } from "../usecases/context.ts";
+import { createEstate, readEstate } from "../usecases/create-estate.ts";
+import { derivedId } from "../usecases/import/identity.ts";
+import { instantOf } from "../usecases/instant-of.ts";
+import { readPerson } from "../usecases/read-register.ts";
+import { type Io, UsageError } from "./io.ts";
+
+const FILE = "roundbook.db";
+
+async function open<T>(io: Io, work: (ctx: Context) => Promise<T>): Promise<T> {
+  const store = await openStore({ url: pathToFileURL(join(io.data, FILE)).href });
+  try {
+    return await work(createContext({ store, clock: io.clock, newId: createNewId(io.clock) }));
+  } finally {
+    await store.close();
+  }
+}
+
+/**
+ * Runs `work` on the estate of the data folder.
+ * @throws UsageError when there is none: a mistyped folder must not look like an estate in order.
+ */
+export function withEstate<T>(io: Io, work: (ctx: Context) => Promise<T>): Promise<T> {
+  if (existsSync(join(io.data, FILE))) return open(io, work);
+  throw new UsageError(`there is no estate in ${io.data}: ROUNDBOOK_DATA names its folder`);
+}
+
+/** Runs `work` with its author on the estate of the data folder; begins one where there is none. */
+export async function enter<T>(
+  io: Io,
+  work: (ctx: Context, by: Session) => Promise<T>,
+): Promise<T> {
+  await mkdir(io.data, { recursive: true });
+  return open(io, async (ctx) => {
+    if (!(await readEstate(ctx))) await createEstate(ctx, { name: "Estate" });
+    const by = await commandLine(ctx);
+    await addCommandLine(ctx, by);
+    return work(ctx, by);
+  });
+}
+
+/**
+ * The author of what is entered here: a person named "Command line", added at first use. Whoever
+ * reaches the data folder may use it, so that to name a real person would be a false statement.
+ */
+export async function commandLine(ctx: Context): Promise<Session> {
+  const estate = await readEstate(ctx);
+  return { person: derivedId("person", estate?.id ?? "", "command line"), role: "manager" };
+}
+
+async function addCommandLine(ctx: Context, { person, role }: Session): Promise<void> {
+  if (await readPerson(ctx, person)) return;
+  const { commitment, content } = commitText("Command line");
+  await appendEntries(ctx, {
+    entries: [
+      {
+        kind: "person-added",
+        id: derivedId("person-added", person),
+        asset: null,
+        author: person,
+        civilDate: civilNow(ctx, await estateZone(ctx)),
+        happenedAt: instantOf(ctx.clock()),
+        body: { person, role, name: commitment },
+      },
+    ],
+    contents: [content],
+  });
+}
