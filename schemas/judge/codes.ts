@@ -48,7 +48,7 @@ export const JUDGE_PROBLEM_CODES = {
   "mandatory-not-answered": [],
   "ask-undecided": ["cause"],
   "absence-not-allowed": ["reason", "allowed"],
-  "unknown-point": [],
+  "unknown-point": ["point", "nearest"],
   "evidence-missing": ["kind", "verdict", "atLeast", "given"],
   "unit-not-convertible": ["unit", "to"],
   "not-an-answer": ["kind"],

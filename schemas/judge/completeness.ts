@@ -1,4 +1,5 @@
 import { type Failure, isFailure } from "../formulas/engine-type.ts";
+import { nearest } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { type Given, own } from "./given.ts";
 import type { PointVerdict } from "./judgement.ts";
@@ -73,5 +74,10 @@ export function* findingsOf(
 /** Answers that belong to no point of the checklist. */
 export const strangers = (answers: object, known: ReadonlyMap<string, unknown>): Problem[] =>
   Object.keys(answers)
-    .filter((name) => !known.has(name))
-    .map((name) => problem(at("/answers", name), "unknown-point"));
+    .filter((point) => !known.has(point))
+    .map((point) =>
+      problem(at("/answers", point), "unknown-point", {
+        point,
+        nearest: nearest(point, [...known.keys()]),
+      }),
+    );
