@@ -7,6 +7,8 @@ import {
   type Explanation,
   type Judge,
   type Judgement,
+  LINT_CODES,
+  lintChecklist,
   type Particulars,
   type PointJudgement,
   type Problem,
@@ -57,21 +59,38 @@ function readAsked({ text, fault }: Line): Result<Asked> {
   return { ok: true, value: { checklist, ...given } as Asked };
 }
 
+/** Null for what nests too deep even to be written: it is refused when it is read. */
+function keyOf(checklist: unknown): string | null {
+  try {
+    return JSON.stringify(checklist);
+  } catch {
+    return null;
+  }
+}
+
+interface Ready {
+  readonly judge: Judge;
+  /** What would stand in the way of issuing the checklist; what hangs on it is undecided. */
+  readonly problems: readonly Problem[];
+}
+
 /** Judges by the content of their checklist: a stream of inspections names few of them. */
-function keptJudges(): (checklist: unknown) => Result<Judge> {
+function keptJudges(): (checklist: unknown) => Result<Ready> {
   const formulas = createFormulaEngine();
-  const kept = new Map<string, Result<Judge>>();
-  const make = (checklist: unknown): Result<Judge> => {
+  const kept = new Map<string, Result<Ready>>();
+  const make = (checklist: unknown): Result<Ready> => {
     const parsed = parseChecklist(checklist);
-    if (!parsed.ok)
-      return bad(
-        ...parsed.problems.map((one) => ({ ...one, pointer: `/checklist${one.pointer}` })),
-      );
+    if (!parsed.ok) return bad(...inChecklist(parsed.problems));
     const engine = usesFormulas(parsed.value) ? formulas : undefined;
-    return { ok: true, value: compileJudge(parsed.value, engine) };
+    const errors = lintChecklist(parsed.value, engine).filter(
+      ({ code }) => LINT_CODES[code]?.level === "error",
+    );
+    const judge = compileJudge(parsed.value, engine);
+    return { ok: true, value: { judge, problems: inChecklist(errors) } };
   };
   return (checklist) => {
-    const key = JSON.stringify(checklist);
+    const key = keyOf(checklist);
+    if (key === null) return make(checklist);
     const known = kept.get(key) ?? make(checklist);
     kept.delete(key);
     kept.set(key, known);
@@ -83,6 +102,9 @@ function keptJudges(): (checklist: unknown) => Result<Judge> {
   };
 }
 
+const inChecklist = (problems: readonly Problem[]) =>
+  problems.map((one) => ({ ...one, pointer: `/checklist${one.pointer}` }));
+
 /** The sentence of the limit that decided carries the bound worked out with its numbers. */
 function whyOf({ why, limits }: PointJudgement): string {
   const same = canonicalize(why);
@@ -92,7 +114,7 @@ function whyOf({ why, limits }: PointJudgement): string {
 
 const worked = ({ code, params }: Explanation, working: string | undefined): Explanation => ({
   code,
-  params: { ...params, working: working === undefined ? "" : ` = ${working}` },
+  params: { ...params, working: working ?? "" },
 });
 
 const told = (problems: readonly Problem[]) =>
@@ -139,7 +161,9 @@ export const judge: Verb = {
       const asked = readAsked(line);
       const found = asked.ok ? judgeFor(asked.value.checklist) : asked;
       if (asked.ok && found.ok) {
-        const judgement = found.value.judge(asked.value);
+        const { judge, problems } = found.value;
+        const judged = judge.judge(asked.value);
+        const judgement = { ...judged, problems: [...problems, ...judged.problems] };
         await io.out(plain ? plainly(judgement) : JSON.stringify(worded(judgement)));
         continue;
       }

@@ -14,9 +14,18 @@ export function say({ code, params }: Explanation): string {
     const rest = Object.entries(params).map(([name, value]) => `${name}: ${written(value)}`);
     return [code, ...rest].join("; ");
   }
-  return words
-    .replace(/\{([a-zA-Z]+)\}/g, (_, name: string) => written(params[name]))
-    .replace(/ +(?=[ ,.;:)]|$)/g, "");
+  return fill(words, params).replace(/ +(?=[ ,.;:)]|$)/g, "");
+}
+
+type Params = Explanation["params"];
+const PARAMETER = /\{([a-zA-Z]+)\}/g;
+
+function fill(words: string, params: Params): string {
+  const filled = words.replace(/\[([^\]]*)\]/g, (_, clause: string) => {
+    const names = [...clause.matchAll(PARAMETER)].map(([, name = ""]) => name);
+    return names.every((name) => written(params[name]) !== "") ? clause : "";
+  });
+  return filled.replace(PARAMETER, (_, name: string) => written(params[name]));
 }
 
 /** A problem with the place it names. */

@@ -1,11 +1,18 @@
+import { DESK_WORDS } from "./words/desk-words.ts";
 import { DUE_WORDS } from "./words/due-words.ts";
 import { IMPORT_WORDS } from "./words/import-words.ts";
 import { JUDGE_WORDS } from "./words/judge-words.ts";
+import { LINT_WORDS } from "./words/lint-words.ts";
 import { SHAPE_WORDS } from "./words/shape-words.ts";
 
-/** The command line's wording of every code, by code; the apps have their own. */
+/**
+ * The command line's wording of every code, by code; the apps have their own. `{name}` stands for a
+ * parameter, and what stands in brackets is left out when a parameter in it is empty.
+ */
 export const WORDS: Readonly<Record<string, string>> = {
+  ...DESK_WORDS,
   ...SHAPE_WORDS,
+  ...LINT_WORDS,
   ...JUDGE_WORDS,
   ...DUE_WORDS,
   ...IMPORT_WORDS,

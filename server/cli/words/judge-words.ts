@@ -1,23 +1,28 @@
-/** Why a point, limit or score has its verdict. `working` stands for " = 0.1 + 10 × 0.0133" or nothing. */
+/**
+ * Why a point, limit or score has its verdict. `working` is the bound worked out with its numbers,
+ * such as 0.1 + 10 × 0.0133.
+ */
 export const JUDGE_WORDS = {
-  "within-max": "max {bound} {unit}{working}; {comparator}{value} {unit} is {by} {unit} below",
-  "above-max": "max {bound} {unit}{working}; {comparator}{value} {unit} is {by} {unit} above",
-  "astride-max": "max {bound} {unit}{working}; {comparator}{value} {unit} may lie on either side",
-  "within-min": "min {bound} {unit}{working}; {comparator}{value} {unit} is {by} {unit} above",
-  "below-min": "min {bound} {unit}{working}; {comparator}{value} {unit} is {by} {unit} below",
-  "astride-min": "min {bound} {unit}{working}; {comparator}{value} {unit} may lie on either side",
+  "within-max": "max {bound} {unit}[ = {working}]; {comparator}{value} {unit} is {by} {unit} below",
+  "above-max": "max {bound} {unit}[ = {working}]; {comparator}{value} {unit} is {by} {unit} above",
+  "astride-max":
+    "max {bound} {unit}[ = {working}]; {comparator}{value} {unit} may lie on either side",
+  "within-min": "min {bound} {unit}[ = {working}]; {comparator}{value} {unit} is {by} {unit} above",
+  "below-min": "min {bound} {unit}[ = {working}]; {comparator}{value} {unit} is {by} {unit} below",
+  "astride-min":
+    "min {bound} {unit}[ = {working}]; {comparator}{value} {unit} may lie on either side",
   "within-exclusive-max":
-    "below {bound} {unit}{working}; {comparator}{value} {unit} is {by} {unit} below",
+    "below {bound} {unit}[ = {working}]; {comparator}{value} {unit} is {by} {unit} below",
   "not-below-exclusive-max":
-    "below {bound} {unit}{working}; {comparator}{value} {unit} is not, by {by} {unit}",
+    "below {bound} {unit}[ = {working}]; {comparator}{value} {unit} is not, by {by} {unit}",
   "astride-exclusive-max":
-    "below {bound} {unit}{working}; {comparator}{value} {unit} may lie on either side",
+    "below {bound} {unit}[ = {working}]; {comparator}{value} {unit} may lie on either side",
   "within-exclusive-min":
-    "above {bound} {unit}{working}; {comparator}{value} {unit} is {by} {unit} above",
+    "above {bound} {unit}[ = {working}]; {comparator}{value} {unit} is {by} {unit} above",
   "not-above-exclusive-min":
-    "above {bound} {unit}{working}; {comparator}{value} {unit} is not, by {by} {unit}",
+    "above {bound} {unit}[ = {working}]; {comparator}{value} {unit} is not, by {by} {unit}",
   "astride-exclusive-min":
-    "above {bound} {unit}{working}; {comparator}{value} {unit} may lie on either side",
+    "above {bound} {unit}[ = {working}]; {comparator}{value} {unit} may lie on either side",
   accepted: "{answer} is among what is accepted: {accept}",
   "not-accepted": "{answer} is not among what is accepted: {accept}",
 

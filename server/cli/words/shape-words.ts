@@ -1,6 +1,6 @@
 /** What a document, an answer, a particular or a formula has wrong in its shape. */
 export const SHAPE_WORDS = {
-  "unknown-keyword": "{keyword} is not known here; the nearest is {nearest}",
+  "unknown-keyword": "{keyword} is not known here[; the nearest is {nearest}]",
   "missing-keyword": "{keyword} is missing",
   "exactly-one-of": "exactly one of these has to stand here: {keywords}",
   "not-allowed": "allowed are only: {allowed}",
@@ -19,14 +19,14 @@ export const SHAPE_WORDS = {
   "document-too-deep": "deeper than {limit} levels",
   invalid: "the rule {rule} is not kept",
 
-  "unknown-point": "there is no point {point}; the nearest is {nearest}",
+  "unknown-point": "there is no such point[; the nearest is {nearest}]",
   "answer-shape": "this is no answer to a {kind}",
   "answer-not-an-option": "none of the choices: {options}",
   "answer-too-small": "less than {limit}",
   "answer-too-large": "more than {limit}",
   "answer-too-long": "longer than {limit} characters",
 
-  "unknown-particular": "there is no particular {name}; the nearest is {nearest}",
+  "unknown-particular": "there is no particular {name}[; the nearest is {nearest}]",
   "particular-wrong-type": "{name} has to be: {expected}",
   "particular-not-allowed": "{name} is one of: {allowed}",
   "particular-too-small": "{name} is less than {limit}",
@@ -37,10 +37,10 @@ export const SHAPE_WORDS = {
   "formula-not-allowed": "{construct} is not used in formulas here",
   "formula-too-long": "{length} characters are too many for a formula: at most {limit}",
   "formula-too-complex": "the formula is too complex: {nodes} parts, {depth} deep",
-  "unknown-name": "{name} is not known; the nearest is {nearest}",
+  "unknown-name": "{name} is not known[; the nearest is {nearest}]",
   "type-mismatch": "{found} where {expected} has to stand",
   "unit-mismatch": "{found} where {expected} has to stand",
-  "not-an-option": "{value} is no value of {name}; the nearest is {nearest}",
+  "not-an-option": "{value} is no value of {name}[; the nearest is {nearest}]",
 
   "line-too-long": "the line is longer than {limit} bytes",
   "not-utf8": "this is not UTF-8 text",
