@@ -92,6 +92,7 @@ export const PAGE_WORDS = {
   "round.unfinished": "unfinished",
   "round.open-defect": "Open defect {number}: {title}",
   "round.attempt": "Not completed: {reason}",
+  "round.coming": "In the coming week",
   "round.scan": "Scan, number or name",
   "round.no": "No.",
   "round.marks": "Marks",
@@ -115,6 +116,8 @@ export const PAGE_WORDS = {
   "fill.kept": "Kept as you write. It reopens where it was.",
   "fill.leave-title": "Leave this check",
   "fill.leave-keep": "Keep it for later",
+  "fill.open-defect": "Defect {number} is open here.",
+  "fill.status": "{number} is not in service. A check alone does not bring it back.",
   "fill.auditor": "An auditor reads the book and writes nothing in it.",
 
   "not.title": "Not completed",

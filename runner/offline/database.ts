@@ -1,6 +1,7 @@
 import type {
   Answers,
   ChecklistRow,
+  EntryKind,
   Evidence,
   Problem,
   SignedEntry,
@@ -53,6 +54,10 @@ export interface OutboxRow {
 
 export interface SentRow {
   readonly id: string;
+  readonly kind: EntryKind;
+  readonly asset: string | null;
+  /** Stable id of the checklist, for inspections and attempts. */
+  readonly checklist: string | null;
   readonly seq: number;
   readonly sentAt: number;
   readonly summary: EntrySummary;

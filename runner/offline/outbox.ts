@@ -1,4 +1,4 @@
-import type { EntryOutcome } from "@roundbook/schemas";
+import type { Entry, EntryOutcome } from "@roundbook/schemas";
 import type { DeviceDatabase, OutboxRow, SentRow } from "./database.ts";
 
 /**
@@ -44,6 +44,10 @@ export const listOutbox = (database: DeviceDatabase): Promise<OutboxRow[]> =>
 export const listSent = (database: DeviceDatabase, since: number): Promise<SentRow[]> =>
   database.getAllFromIndex("sent", "sentAt", IDBKeyRange.lowerBound(since));
 
+/** Stable id of the checklist an entry is about. */
+export const checklistOf = (entry: Entry): string | null =>
+  entry.kind === "inspection" || entry.kind === "not-completed" ? entry.body.checklist.id : null;
+
 /** Writes down what the server said of one entry. Only its acknowledgement lets an entry go. */
 export const settle = async (
   database: DeviceDatabase,
@@ -61,6 +65,9 @@ export const settle = async (
       case "already":
         await transaction.objectStore("sent").put({
           id: row.id,
+          kind: row.signed.entry.kind,
+          asset: row.signed.entry.asset,
+          checklist: checklistOf(row.signed.entry),
           seq: outcome.seq,
           sentAt: now,
           summary: row.summary,

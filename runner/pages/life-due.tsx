@@ -8,6 +8,7 @@ import {
   Row,
   Rows,
   useMessages,
+  whyWords,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { dayOf } from "./due-of.tsx";
@@ -34,7 +35,7 @@ export const LifeDue = ({
   readonly today: Today;
   readonly onFollow: (href: string) => void;
 }) => {
-  const { say } = useMessages();
+  const messages = useMessages();
   return (
     <section>
       <PlaceHeading title={book("life.due")} />
@@ -56,7 +57,7 @@ export const LifeDue = ({
             <Row
               key={row.interval}
               name={row.intervalTitle}
-              second={say(row.why)}
+              second={whyWords(messages, row.why, today)}
               more={
                 <span className="second">
                   {row.lastDone

@@ -1,4 +1,4 @@
-import type { Particulars } from "../checklist/answer-types.ts";
+import type { Particulars, Reading } from "../checklist/answer-types.ts";
 import type { Checklist, ParticularDefinitions } from "../checklist/meta-schema.ts";
 import type { IntervalDefinition } from "../due/interval-schema.ts";
 import type { DueStatus } from "../due/window.ts";
@@ -110,7 +110,7 @@ export interface LastResult {
   readonly on: string;
   readonly overall: OverallVerdict;
   /** Readings as entered, by point, for the hollow dot on the limit line. */
-  readonly readings: Readonly<Record<string, { value: number; unit: string; comparator?: string }>>;
+  readonly readings: Readonly<Record<string, Reading>>;
 }
 
 /** One entry as history shows it: with the names and texts that still stand beside the log. */

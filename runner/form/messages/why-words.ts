@@ -1,0 +1,24 @@
+import {
+  type CivilDate,
+  type Explanation,
+  type ProblemParam,
+  parseCivilDate,
+} from "@roundbook/schemas";
+import { dayAndMonth } from "./dates.ts";
+import { durationWords } from "./duration-words.ts";
+import type { Messages } from "./messages.tsx";
+
+const DATES = new Set(["date"]);
+const DURATIONS = new Set(["every", "next"]);
+
+/** Why an asset is due: dates and durations are data in the explanation and words here. */
+export function whyWords(messages: Messages, why: Explanation, today?: CivilDate): string {
+  const word = (name: string, value: ProblemParam): ProblemParam => {
+    if (typeof value !== "string") return value;
+    const day = DATES.has(name) ? parseCivilDate(value) : undefined;
+    if (day !== undefined) return dayAndMonth(day, today);
+    return DURATIONS.has(name) ? durationWords(messages.t, value) : value;
+  };
+  const params = Object.entries(why.params).map(([name, value]) => [name, word(name, value)]);
+  return messages.say({ code: why.code, params: Object.fromEntries(params) });
+}

@@ -1,0 +1,78 @@
+import {
+  type CivilDate,
+  computeWindow,
+  type DoneRecord,
+  type DueWindow,
+  type Judgement,
+  type SiteBundle,
+} from "@roundbook/schemas";
+import { Due, dueWords, Row, Rows, useMessages, whyWords } from "../form/index.ts";
+import { w } from "../messages/page.ts";
+
+export interface NextWindow {
+  readonly interval: string;
+  readonly title: string;
+  /** Null when this inspection moves no date. */
+  readonly window: DueWindow | null;
+}
+
+/** What an inspection that is finished today would make due next, by every interval of its checklist. */
+export const nextWindows = (
+  bundle: SiteBundle,
+  given: {
+    readonly assetType: string;
+    readonly checklist: string;
+    readonly judgement: Judgement;
+    readonly today: CivilDate;
+    readonly at: number;
+  },
+): NextWindow[] => {
+  const { assetType, checklist, judgement, today, at } = given;
+  const done: DoneRecord = {
+    entry: "",
+    on: today,
+    at,
+    counts: judgement.complete && judgement.overall !== "not-evaluated",
+    next: Object.fromEntries(
+      Object.entries(judgement.scores).map(([name, score]) => [name, score.next]),
+    ),
+  };
+  return bundle.intervals
+    .filter(
+      ({ definition }) => definition.assetType === assetType && definition.checklist === checklist,
+    )
+    .map(({ id, definition }) => ({
+      interval: id,
+      title: definition.title,
+      window: done.counts ? computeWindow(definition.rule, [done], today) : null,
+    }));
+};
+
+/** Each next window with the sentence that explains it. */
+export const NextDue = ({
+  windows,
+  today,
+}: {
+  readonly windows: readonly NextWindow[];
+  readonly today: CivilDate;
+}) => {
+  const messages = useMessages();
+  return (
+    <Rows>
+      {windows.map(({ interval, title, window }) => (
+        <Row
+          key={interval}
+          name={title}
+          second={window ? whyWords(messages, window.why, today) : w("fill.stays", { title })}
+          due={
+            window && (
+              <Due {...window} today={today}>
+                {dueWords(window, today)}
+              </Due>
+            )
+          }
+        />
+      ))}
+    </Rows>
+  );
+};

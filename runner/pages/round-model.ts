@@ -1,0 +1,140 @@
+import type { AssetRow, CivilDate, DueRow, Judgement, SiteBundle } from "@roundbook/schemas";
+import type { WalkStroke } from "../form/index.ts";
+import type { Draft, OutboxRow, SentRow } from "../offline/database.ts";
+import { checklistOf } from "../offline/outbox.ts";
+import { dayOf } from "./due-of.tsx";
+
+export type RoundState = "done" | "not-completed" | "unfinished" | "to-do";
+
+export interface RoundRow {
+  readonly key: string;
+  readonly asset: AssetRow;
+  readonly due: DueRow;
+  readonly state: RoundState;
+}
+
+export interface RoundPlace {
+  readonly place: string;
+  readonly name: string;
+  readonly rows: readonly RoundRow[];
+}
+
+export interface Round {
+  readonly places: readonly RoundPlace[];
+  readonly all: readonly RoundRow[];
+  /** Windows that open within the coming days. */
+  readonly coming: readonly RoundRow[];
+  /** The first day on which something becomes due after today, when nothing is due now. */
+  readonly nextDay: CivilDate | null;
+}
+
+export interface Kept {
+  readonly bundle: SiteBundle;
+  readonly outbox: readonly OutboxRow[];
+  readonly sent: readonly SentRow[];
+  readonly drafts: readonly Draft[];
+}
+
+const COMING_DAYS = 7;
+const pair = (asset: string | null, checklist: string | null): string => `${asset}:${checklist}`;
+
+/** Complete and evaluated: what moves a due date. Everything else leaves the asset to be done. */
+const counts = (judgement: Judgement): boolean =>
+  judgement.complete && judgement.overall !== "not-evaluated";
+
+interface Today {
+  readonly done: ReadonlySet<string>;
+  readonly attempted: ReadonlySet<string>;
+}
+
+/** What was done or attempted today, whether the server knows of it yet or not. */
+const doneToday = ({ bundle, outbox, sent }: Kept, today: CivilDate): Today => {
+  const done = new Set<string>();
+  const attempted = new Set<string>();
+  for (const row of bundle.lastResults)
+    if (dayOf(row.on) === today && row.overall !== "not-evaluated")
+      done.add(pair(row.asset, row.checklist));
+  for (const row of sent)
+    if (row.kind === "not-completed") attempted.add(pair(row.asset, row.checklist));
+  for (const { signed } of outbox) {
+    const { entry } = signed;
+    if (dayOf(entry.civilDate) !== today) continue;
+    const key = pair(entry.asset, checklistOf(entry));
+    if (entry.kind === "not-completed") attempted.add(key);
+    if (entry.kind === "inspection" && counts(entry.body.judgement as unknown as Judgement))
+      done.add(key);
+  }
+  return { done, attempted };
+};
+
+const byWalk =
+  (bundle: SiteBundle) =>
+  (a: RoundRow, b: RoundRow): number => {
+    const order = (row: RoundRow) =>
+      bundle.places.find((one) => one.id === row.asset.place)?.order ?? -1;
+    return (
+      order(a) - order(b) ||
+      (a.asset.place < b.asset.place ? -1 : a.asset.place > b.asset.place ? 1 : 0) ||
+      a.asset.order - b.asset.order ||
+      a.asset.number.localeCompare(b.asset.number, "en", { numeric: true }) ||
+      (a.key < b.key ? -1 : 1)
+    );
+  };
+
+/** The round of one site on a day: what is due, in walking order, with what is already done. */
+export const roundOf = (kept: Kept, today: CivilDate): Round => {
+  const { bundle, drafts } = kept;
+  const { done, attempted } = doneToday(kept, today);
+  const assets = new Map(bundle.assets.map((asset) => [asset.id, asset]));
+  const issues = new Map(bundle.checklists.map((row) => [row.hash, row.id]));
+  const begun = new Set(
+    drafts.map((draft) => pair(draft.asset, issues.get(draft.checklistHash) ?? null)),
+  );
+  const rows: RoundRow[] = bundle.due.flatMap((due) => {
+    const asset = assets.get(due.asset);
+    if (!asset || asset.status === "retired") return [];
+    const key = pair(due.asset, due.checklist);
+    const state: RoundState = done.has(key)
+      ? "done"
+      : begun.has(key)
+        ? "unfinished"
+        : attempted.has(key)
+          ? "not-completed"
+          : "to-do";
+    return [{ key: `${key}:${due.interval}`, asset, due, state }];
+  });
+  const open = (row: RoundRow) => row.state !== "to-do" || dayOf(row.due.earliest) <= today;
+  const all = rows.filter(open).sort(byWalk(bundle));
+  const later = rows.filter((row) => !open(row));
+  const coming = later
+    .filter((row) => dayOf(row.due.earliest) <= today + COMING_DAYS)
+    .sort((a, b) => (a.due.earliest < b.due.earliest ? -1 : 1));
+  const days = later.map((row) => dayOf(row.due.earliest));
+  return {
+    places: groupByPlace(all),
+    all,
+    coming,
+    nextDay: days.length > 0 ? (Math.min(...days) as CivilDate) : null,
+  };
+};
+
+const groupByPlace = (rows: readonly RoundRow[]): RoundPlace[] => {
+  const places: { place: string; name: string; rows: RoundRow[] }[] = [];
+  for (const row of rows) {
+    const last = places.at(-1);
+    if (last?.place === row.asset.place) last.rows.push(row);
+    else places.push({ place: row.asset.place, name: row.asset.path.at(-1) ?? "", rows: [row] });
+  }
+  return places;
+};
+
+/** A stroke an asset in walking order; the first that is still to do is where the walker stands. */
+export const strokesOf = (round: Round, today: CivilDate): WalkStroke[] => {
+  const here = round.all.find((row) => row.state === "unfinished" || row.state === "to-do");
+  return round.all.map((row) => {
+    if (row.state === "done") return "done";
+    if (row.state === "not-completed") return "not-completed";
+    if (row === here) return "here";
+    return dayOf(row.due.latest) < today ? "over" : "to-come";
+  });
+};
