@@ -1,9 +1,10 @@
-import type { EvidenceItem, PointJudgement, Verdict } from "@roundbook/schemas";
+import type { EvidenceItem, GradeDefinition, PointJudgement, Verdict } from "@roundbook/schemas";
 import { useState } from "react";
 import type { PhotoDoor } from "./fields/field.ts";
 import { Photos } from "./fields/photos.tsx";
 import { Button } from "./look/button.tsx";
 import { AreaField } from "./look/line-field.tsx";
+import { gradeSentence } from "./messages/grade-words.ts";
 import { useMessages } from "./messages/messages.tsx";
 import { type EvidenceDue, evidenceDue, isMissing } from "./model/evidence-due.ts";
 import type { FormPoint } from "./model/sections.ts";
@@ -37,7 +38,7 @@ export function EvidenceAsk({ point, judgement, items, onChange, photos }: Evide
       <Asks
         due={due}
         verdict={verdict}
-        grade={verdict === "fail" ? point.definition.grade?.means : undefined}
+        grade={verdict === "fail" ? point.definition.grade : undefined}
       />
       <Photos
         title={point.definition.title}
@@ -75,7 +76,7 @@ function Asks({
 }: {
   readonly due: readonly EvidenceDue[];
   readonly verdict: PointJudgement["verdict"];
-  readonly grade: "danger-now" | "by-a-date" | "observation" | undefined;
+  readonly grade: GradeDefinition | undefined;
 }) {
   const { t } = useMessages();
   const wanted = due.map(({ kind }) => t(`evidence.${kind}`)).join(t("evidence.and"));
@@ -83,7 +84,7 @@ function Asks({
     <>
       {grade !== undefined && (
         <p>
-          <strong>{t(`grade.says.${grade}`)}</strong>
+          <strong>{gradeSentence(t, grade)}</strong>
         </p>
       )}
       {due.length > 0 && (

@@ -4,10 +4,10 @@ import { LimitWords } from "./fields/limit-words.tsx";
 import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
 import { WordButton } from "./look/word.tsx";
-import { durationWords } from "./messages/duration-words.ts";
-import { type Messages, useMessages } from "./messages/messages.tsx";
+import { gradeSentence } from "./messages/grade-words.ts";
+import { useMessages } from "./messages/messages.tsx";
 import { answerWords } from "./model/answer-words.ts";
-import type { FormPoint, Section } from "./model/sections.ts";
+import type { Section } from "./model/sections.ts";
 import { PointDetails } from "./point-details.tsx";
 import type { Filling } from "./use-filling.ts";
 
@@ -48,14 +48,15 @@ export function FinishDefects({
               question={
                 <strong>
                   {point.definition.title}
-                  {answer === undefined ? "" : `: ${answerWords(t, point, answer)}`}
+                  {answer !== undefined &&
+                    `${point.definition.title.endsWith("?") ? " " : ": "}${answerWords(t, point, answer)}`}
                 </strong>
               }
               answer={<WordButton onClick={() => onGo(point.id)}>{t("answer.change")}</WordButton>}
             />
             <PointDetails>
               <p className={point.definition.grade?.means === "danger-now" ? "danger" : undefined}>
-                {gradeWords(t, point)}
+                {point.definition.grade && gradeSentence(t, point.definition.grade)}
               </p>
               {judged && point.kind !== "check" && (
                 <LimitWords
@@ -74,12 +75,4 @@ export function FinishDefects({
       })}
     </>
   );
-}
-
-function gradeWords(t: Messages["t"], { definition }: FormPoint): string | undefined {
-  const grade = definition.grade;
-  if (grade === undefined) return undefined;
-  return grade.means === "by-a-date" && grade.within !== undefined
-    ? t("grade.by-a-date-within", { within: durationWords(t, grade.within) })
-    : t(`grade.${grade.means}`);
 }

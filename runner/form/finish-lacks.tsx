@@ -26,7 +26,7 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
   const points = new Map(
     sections.flatMap((section) => section.points.map((point) => [point.id, point])),
   );
-  const all = [...answers, ...evidence, ...told];
+  const all = byPoint([...answers, ...evidence, ...told]);
   if (isUntouched(filling.filled.answers) && all.length === 0) {
     return (
       <LeafWords>
@@ -38,20 +38,18 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
   return (
     <>
       <PlaceHeading title={t("finish.lacking")} aside={String(all.length)} />
-      {all.map((lack) => {
-        const point = points.get(lack.point);
+      {all.map((lacks) => {
+        const point = points.get(lacks[0].point);
         return (
           point && (
-            <Fragment
-              key={`${lack.point} ${lack.problem.code} ${String(lack.problem.params.kind ?? "")}`}
-            >
+            <Fragment key={point.id}>
               <Point
                 number={point.number}
                 question={point.definition.title}
-                help={say(lack.problem)}
+                help={lacks.map(({ problem }) => say(problem)).join(" ")}
               />
               <PointDetails>
-                <Ways {...{ lack, point, filling, onGo }} />
+                <Ways {...{ lacks, point, filling, onGo }} />
               </PointDetails>
             </Fragment>
           )
@@ -62,12 +60,12 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
 }
 
 function Ways({
-  lack,
+  lacks,
   point,
   filling,
   onGo,
 }: {
-  readonly lack: Lack;
+  readonly lacks: readonly Lack[];
   readonly point: FormPoint;
   readonly filling: Filling;
   onGo(id: string): void;
@@ -78,7 +76,7 @@ function Ways({
       <WordButton onClick={() => onGo(point.id)} aria-label={`${t("finish.go")}: ${point.number}`}>
         {t("finish.go")}
       </WordButton>
-      {lack.problem.code === "mandatory-not-answered" && (
+      {lacks.some(({ problem }) => problem.code === "mandatory-not-answered") && (
         <WordButton
           quiet
           onClick={() => filling.setAnswer(point.id, { absent: { reason: "not-checked" } })}
@@ -89,4 +87,16 @@ function Ways({
       )}
     </WordList>
   );
+}
+
+type Lacks = readonly [Lack, ...Lack[]];
+
+/** What each point lacks, in the order of the first lack found on it. */
+function byPoint(lacks: readonly Lack[]): readonly Lacks[] {
+  const points = new Map<string, Lacks>();
+  for (const lack of lacks) {
+    const before = points.get(lack.point);
+    points.set(lack.point, before ? [...before, lack] : [lack]);
+  }
+  return [...points.values()];
 }

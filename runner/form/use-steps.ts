@@ -44,7 +44,7 @@ export function useSteps(
 
   const ahead = (): Steps["ahead"] => {
     if (place.at === "finish") return undefined;
-    const next = section && open !== null ? nextOpen(section, answers, open) : undefined;
+    const next = section && nextOpen(section, answers, open);
     if (section && next) {
       return { to: { at: "section", key: section.key, open: next.id }, names: next.number };
     }

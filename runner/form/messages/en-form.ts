@@ -106,13 +106,10 @@ export const FORM_WORDS = {
   "evidence.write": "Write a line",
   "evidence.note-label": "In words",
 
-  "grade.danger-now": "Danger now.",
-  "grade.by-a-date": "To be put right by a date.",
-  "grade.by-a-date-within": "To be put right within {within}.",
-  "grade.observation": "An observation.",
-  "grade.says.danger-now": "This is a danger now.",
-  "grade.says.by-a-date": "This is to be put right by a date.",
-  "grade.says.observation": "This is an observation.",
+  "grade.danger-now": "This is a danger now.",
+  "grade.by-a-date": "This is to be put right by a date.",
+  "grade.by-a-date-within": "This is to be put right within {within}.",
+  "grade.observation": "This is an observation.",
 
   "finish.title": "Finish",
   "finish.points": "{count} {count|point|points}:",

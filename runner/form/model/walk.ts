@@ -15,8 +15,12 @@ export function askedOf(sections: readonly Section[], { points }: Judgement): re
 export const firstOpen = (section: Section, answers: Answers): string | null =>
   section.points.find(({ id }) => answers[id] === undefined)?.id ?? null;
 
-/** The next point after `from` in its section that nobody answered. */
-export function nextOpen(section: Section, answers: Answers, from: string): FormPoint | undefined {
+/** The next point after `from` in its section that nobody answered; the first one from nowhere. */
+export function nextOpen(
+  section: Section,
+  answers: Answers,
+  from: string | null,
+): FormPoint | undefined {
   const at = section.points.findIndex(({ id }) => id === from);
   return section.points.slice(at + 1).find(({ id }) => answers[id] === undefined);
 }
