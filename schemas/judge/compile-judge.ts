@@ -2,8 +2,8 @@ import type { Checklist } from "../checklist/meta-schema.ts";
 import type { FormulaEngine } from "../formulas/engine-type.ts";
 import type { Problem } from "../shared/problem.ts";
 import { findingsOf, strangers } from "./completeness.ts";
-import type { Given } from "./given.ts";
-import { GRAVITY, judgePoint } from "./judge-point.ts";
+import { type Given, own } from "./given.ts";
+import { judgePoint } from "./judge-point.ts";
 import { judgeScore } from "./judge-score.ts";
 import type {
   Judgement,
@@ -15,6 +15,7 @@ import type {
 } from "./judgement.ts";
 import { type Prepared, prepare } from "./prepared.ts";
 import { type JudgeInput, Run } from "./run.ts";
+import { GRAVITY } from "./tally.ts";
 
 /** Version of the judging rules: a change of any verdict changes it. */
 export const ENGINE = "1";
@@ -53,26 +54,35 @@ class Overall {
   }
 }
 
+const usable = ({ is }: Given): boolean => is === "number" || is === "word" || is === "content";
+
 function judgeAll(prepared: Prepared, input: JudgeInput, explain: boolean): Judgement {
   const run = new Run(prepared, input);
   const overall = new Overall();
   const points: Record<string, PointJudgement> = {};
   const scores: Record<string, ScoreJudgement> = {};
-  const problems: Problem[] = strangers(input.answers, prepared.byId);
+  const problems: Problem[] = [];
   let complete = true;
+  let known = 0;
   for (const point of prepared.points) {
+    const answer = own(input.answers, point.id);
+    if (answer !== undefined) known += 1;
     const asked = run.asked(point);
-    const given = asked === true ? run.given(point) : UNASKED;
+    const given = asked === true ? point.read(answer) : UNASKED;
     const judged = judgePoint(run, point, asked, given, explain);
     points[point.id] = judged;
     overall.add(judged.verdict);
-    if (given.is === "number" || given.is === "word" || given.is === "content")
+    if (usable(given)) {
       overall.answered = true;
+      if (point.evidence.length === 0) continue;
+    }
     for (const found of findingsOf(point, asked, given, judged.verdict, input.evidence)) {
       problems.push(found.problem);
       if (found.blocks) complete = false;
     }
   }
+  if (Object.keys(input.answers).length > known)
+    problems.unshift(...strangers(input.answers, prepared.byId));
   for (const [name, definition] of prepared.scores) {
     const judged = judgeScore(prepared, definition, run);
     scores[name] = judged;

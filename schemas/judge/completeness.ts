@@ -46,29 +46,32 @@ function answerFinding(point: PreparedPoint, given: Given): Finding | undefined 
 }
 
 /** What one point lacks: its answer, or the evidence its verdict asks for. */
-export function* findingsOf(
+export function findingsOf(
   point: PreparedPoint,
   asked: boolean | Failure,
   given: Given,
   verdict: PointVerdict,
   evidence: unknown,
-): Generator<Finding> {
-  if (asked === false) return;
+): readonly Finding[] {
+  if (asked === false) return [];
   if (isFailure(asked)) {
     const cause = problem(at("/answers", point.id), "ask-undecided", { cause: asked.code });
-    yield { problem: cause, blocks: point.mandatory };
-    return;
+    return [{ problem: cause, blocks: point.mandatory }];
   }
   const answer = answerFinding(point, given);
-  if (answer !== undefined) yield answer;
-  if (verdict === null || verdict === "not-counted") return;
+  const found = answer === undefined ? [] : [answer];
+  if (verdict === null || verdict === "not-counted") return found;
   for (const { kind, on, atLeast = 1 } of point.evidence) {
     if (!on.includes(verdict)) continue;
     const count = countEvidence(evidence, point.id, kind);
     if (count >= atLeast) continue;
     const params = { kind, verdict, atLeast, given: count };
-    yield { problem: problem(at("/evidence", point.id), "evidence-missing", params), blocks: true };
+    found.push({
+      problem: problem(at("/evidence", point.id), "evidence-missing", params),
+      blocks: true,
+    });
   }
+  return found;
 }
 
 /** Answers that belong to no point of the checklist. */

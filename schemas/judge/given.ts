@@ -1,6 +1,7 @@
 import type { AbsenceReason, PointKind } from "../checklist/answer-types.ts";
 import { ABSENCE_REASONS, COMPARATORS, type Comparator } from "../checklist/answer-types.ts";
 import type { PointDefinition } from "../checklist/meta-schema.ts";
+import { isPlain } from "../shared/measure.ts";
 import type { Explanation } from "../shared/problem.ts";
 import { roundSignificant } from "../shared/significant.ts";
 import { convert, unitOf } from "../units/units.ts";
@@ -37,18 +38,28 @@ export const own = (object: unknown, name: string): unknown =>
 const ABSENT = new Map<unknown, Given>(
   ABSENCE_REASONS.map((reason) => [reason, { is: "absent", reason }]),
 );
+/** The members an answer may have, whichever kind it is of. */
+interface Members {
+  readonly value?: unknown;
+  readonly unit?: unknown;
+  readonly comparator?: unknown;
+  readonly absent?: unknown;
+  readonly commit?: unknown;
+}
+type ReadMembers = (answer: unknown, members: Members | undefined) => Given;
+
+/** An answer that is an object as JSON makes them: what it has is its own, so nothing is inherited. */
+const membersOf = (answer: unknown): Members | undefined =>
+  typeof answer === "object" && answer !== null && isPlain(answer) ? answer : undefined;
+
 /** An object that says both a reading and an absence is read as the reading it holds. */
-const absence = (answer: object): Given | undefined =>
-  Object.hasOwn(answer, "absent") && !Object.hasOwn(answer, "value")
-    ? ABSENT.get(own(own(answer, "absent"), "reason"))
-    : undefined;
+const absence = ({ absent, value }: Members): Given | undefined =>
+  absent === undefined || value !== undefined ? undefined : ABSENT.get(own(absent, "reason"));
 
 const isComparator = (value: unknown): value is Comparator =>
   (COMPARATORS as readonly unknown[]).includes(value);
 
-const isCommitment = (answer: unknown): boolean => typeof own(answer, "commit") === "string";
-
-function readWord(point: PointDefinition, kind: PointKind): ReadAnswer {
+function readWord(point: PointDefinition, kind: PointKind): ReadMembers {
   const words = (point.oneOf ?? []).flatMap((choice) => ("const" in choice ? [choice.const] : []));
   const choices = kind === "check" ? ["ok", "not-ok"] : words;
   const known = new Map<unknown, Given>(choices.map((value) => [value, { is: "word", value }]));
@@ -59,7 +70,7 @@ function readWord(point: PointDefinition, kind: PointKind): ReadAnswer {
       : unusable("not-an-answer", { kind }));
 }
 
-function readGrade({ minimum, maximum }: PointDefinition): ReadAnswer {
+function readGrade({ minimum, maximum }: PointDefinition): ReadMembers {
   return (answer) => {
     if (typeof answer !== "number" || !Number.isSafeInteger(answer))
       return unusable("not-an-answer", { kind: "graded" });
@@ -74,15 +85,11 @@ function readGrade({ minimum, maximum }: PointDefinition): ReadAnswer {
 }
 
 /** Numbers come out in the point's unit and rounded, so that a unit never changes a verdict. */
-function readReading(point: PointDefinition): ReadAnswer {
+function readReading(point: PointDefinition): ReadMembers {
   const to = point.quantity?.unit;
   const known = to !== undefined && unitOf(to) !== undefined;
-  return (answer) => {
-    if (typeof answer !== "object" || answer === null || Array.isArray(answer))
-      return unusable("not-an-answer", { kind: "reading" });
-    const value = own(answer, "value");
-    const unit = own(answer, "unit");
-    const comparator = own(answer, "comparator") ?? "";
+  return (_, members) => {
+    const { value, unit, comparator = "" } = members ?? {};
     if (typeof value !== "number" || typeof unit !== "string")
       return unusable("not-an-answer", { kind: "reading" });
     if (comparator !== "" && !isComparator(comparator))
@@ -94,18 +101,20 @@ function readReading(point: PointDefinition): ReadAnswer {
   };
 }
 
-const readText: ReadAnswer = (answer) => {
+const readText: ReadMembers = (answer, members) => {
   if (typeof answer === "string") return answer.trim() === "" ? MISSING : CONTENT;
-  return isCommitment(answer) ? CONTENT : unusable("not-an-answer", { kind: "text" });
+  return typeof members?.commit === "string"
+    ? CONTENT
+    : unusable("not-an-answer", { kind: "text" });
 };
 
-const readPhotos: ReadAnswer = (answer) => {
+const readPhotos: ReadMembers = (answer) => {
   if (!Array.isArray(answer) || !answer.every((hash) => typeof hash === "string"))
     return unusable("not-an-answer", { kind: "photo" });
   return answer.length === 0 ? MISSING : CONTENT;
 };
 
-function readerOf(point: PointDefinition, kind: PointKind): ReadAnswer {
+function readerOf(point: PointDefinition, kind: PointKind): ReadMembers {
   switch (kind) {
     case "check":
     case "choice":
@@ -126,6 +135,7 @@ export function answerReader(point: PointDefinition, kind: PointKind): ReadAnswe
   const read = readerOf(point, kind);
   return (answer) => {
     if (answer === undefined || answer === null) return MISSING;
-    return (typeof answer === "object" && absence(answer)) || read(answer);
+    const members = membersOf(answer);
+    return (members && absence(members)) ?? read(answer, members);
   };
 }

@@ -13,14 +13,10 @@ import type {
 } from "./judgement.ts";
 import type { PreparedBound, PreparedLimit, PreparedPoint } from "./prepared.ts";
 import type { Run } from "./run.ts";
+import { Tally } from "./tally.ts";
 import { whyOfBound } from "./why.ts";
 
 type Usable = Extract<Given, { is: "number" | "word" | "content" }>;
-
-/** How grave a verdict is: the gravest of several decides. */
-export const GRAVITY = { pass: 0, advisory: 1, undecided: 2, fail: 3 } as const satisfies Readonly<
-  Record<Verdict, number>
->;
 
 const NO_LIMITS: readonly LimitJudgement[] = [];
 const NOT_EXPLAINED = explained("not-explained");
@@ -39,131 +35,82 @@ const UNLIMITED = plain(null, explained("no-limits"));
 const UNLIMITED_MISSING = plain(null, explained("not-answered"));
 const NO_LIMIT_APPLIES = plain("undecided", explained("no-limit-applies"));
 
-/** What one bound makes of an answer, before its limit's severity is known. */
-interface Finding {
-  readonly fit: Fit;
-  readonly bound: number | null;
-  readonly distance: number;
-  readonly failure?: Failure;
+/**
+ * The number a bound stands for now; undefined for a list of what is accepted. A failure when it
+ * cannot be had, or says nothing about this kind of answer.
+ */
+function boundNow(
+  bound: PreparedBound,
+  point: PreparedPoint,
+  given: Usable,
+  run: Run,
+): number | Failure | undefined {
+  const fits =
+    bound.kind === "accept"
+      ? given.is === "word" || (given.is === "number" && point.kind === "graded")
+      : given.is === "number";
+  if (!fits) return failure("limit-not-for-kind", { kind: point.kind, limit: bound.kind });
+  if (bound.kind === "accept" || bound.fixed !== undefined) return bound.fixed;
+  const outcome = numberOf(bound.of, run);
+  return isFailure(outcome) ? outcome : roundSignificant(outcome);
 }
 
-const unknown = (cause: Failure): Finding => ({
-  fit: "undecided",
-  bound: null,
-  distance: Number.POSITIVE_INFINITY,
-  failure: cause,
-});
-
-function find(bound: PreparedBound, point: PreparedPoint, given: Usable, run: Run): Finding {
-  if (bound.kind === "accept") {
-    if (given.is === "content" || (given.is === "number" && point.kind === "reading"))
-      return unknown(failure("limit-not-for-kind", { kind: point.kind, limit: bound.kind }));
-    const fit = bound.accepted.has(given.value) ? "pass" : "fail";
-    return { fit, bound: null, distance: Number.POSITIVE_INFINITY };
-  }
-  if (given.is !== "number")
-    return unknown(failure("limit-not-for-kind", { kind: point.kind, limit: bound.kind }));
-  let value = bound.fixed;
-  if (value === undefined) {
-    const outcome = numberOf(bound.of, run);
-    if (isFailure(outcome)) return unknown(outcome);
-    value = roundSignificant(outcome);
-  }
-  return {
-    fit: compareReading(bound.kind, given.comparator, given.value, value),
-    bound: value,
-    distance: Math.abs(given.value - value),
-  };
+function fitOf(bound: PreparedBound, value: number | Failure | undefined, given: Usable): Fit {
+  if (bound.kind === "accept")
+    return value !== undefined || given.is === "content"
+      ? "undecided"
+      : bound.accepted.has(given.value)
+        ? "pass"
+        : "fail";
+  return typeof value === "number" && given.is === "number"
+    ? compareReading(bound.kind, given.comparator, given.value, value)
+    : "undecided";
 }
 
 function whyOf(
   bound: PreparedBound,
   point: PreparedPoint,
   given: Usable,
-  found: Finding,
+  value: number | Failure | undefined,
+  fit: Fit,
 ): Explanation {
-  if (found.failure !== undefined) return found.failure;
-  if (bound.kind === "accept" || given.is !== "number" || found.bound === null) {
-    const answer = given.is === "content" ? "" : given.value;
-    const accept = bound.kind === "accept" ? bound.accept : [];
-    return explained(found.fit === "pass" ? "accepted" : "not-accepted", { answer, accept });
-  }
-  return whyOfBound(bound.kind, found.fit, given, found.bound, point.unit);
+  if (typeof value === "object") return value;
+  if (bound.kind !== "accept" && value !== undefined && given.is === "number")
+    return whyOfBound(bound.kind, fit, given, value, point.unit);
+  const accept = bound.kind === "accept" ? bound.accept : [];
+  const answer = given.is === "content" ? "" : given.value;
+  return explained(fit === "pass" ? "accepted" : "not-accepted", { answer, accept });
 }
 
-/** Picks the bound that decides: the gravest, the first of equals, and of passes the nearest. */
-class Tally {
-  verdict: Verdict | undefined;
-  bound: number | null = null;
-  why: Explanation = NOT_EXPLAINED;
-  readonly limits: LimitJudgement[] = [];
-  readonly #run: Run;
-  readonly #point: PreparedPoint;
-  readonly #explain: boolean;
-  #distance = Number.POSITIVE_INFINITY;
-
-  constructor(run: Run, point: PreparedPoint, explain: boolean) {
-    this.#run = run;
-    this.#point = point;
-    this.#explain = explain;
-  }
-
-  #takes(verdict: Verdict, distance: number): boolean {
-    if (this.verdict === undefined) return true;
-    const more = GRAVITY[verdict] - GRAVITY[this.verdict];
-    return more > 0 || (more === 0 && verdict === "pass" && distance < this.#distance);
-  }
-
-  add(limit: PreparedLimit, bound: PreparedBound, given: Usable): void {
-    const found = find(bound, this.#point, given, this.#run);
-    const verdict = found.fit === "fail" ? limit.severity : found.fit;
-    const decides = this.#takes(verdict, found.distance);
-    if (decides) {
-      this.verdict = verdict;
-      this.bound = found.bound;
-      this.#distance = found.distance;
-    }
-    if (!this.#explain) return;
-    const why = whyOf(bound, this.#point, given, found);
-    if (decides) this.why = why;
-    this.#record(limit, bound.kind, verdict, why, found.bound, workingOf(bound, found, this.#run));
-  }
-
-  /** A limit whose condition could not be had might have applied. */
-  fail(limit: PreparedLimit, why: Explanation): void {
-    if (this.#takes("undecided", Number.POSITIVE_INFINITY)) {
-      this.verdict = "undecided";
-      this.bound = null;
-      if (this.#explain) this.why = why;
-    }
-    const kind = limit.bounds[0]?.kind;
-    if (this.#explain && kind !== undefined)
-      this.#record(limit, kind, "undecided", why, null, undefined);
-  }
-
-  #record(
-    { index, severity, basis }: PreparedLimit,
-    kind: BoundKind,
-    verdict: Verdict,
-    why: Explanation,
-    bound: number | null,
-    working: string | undefined,
-  ): void {
-    this.limits.push({
-      index,
-      severity,
-      kind,
-      bound,
-      verdict,
-      ...(working === undefined ? {} : { working }),
-      ...(basis === undefined ? {} : { basis }),
-      why,
-    });
-  }
+function limitJudgement(
+  { index, severity, basis }: PreparedLimit,
+  kind: BoundKind,
+  verdict: Verdict,
+  why: Explanation,
+  bound: number | null,
+  working?: string,
+): LimitJudgement {
+  const judged: { -readonly [Key in keyof LimitJudgement]: LimitJudgement[Key] } = {
+    index,
+    severity,
+    kind,
+    bound,
+    verdict,
+    why,
+  };
+  if (working !== undefined) judged.working = working;
+  if (basis !== undefined) judged.basis = basis;
+  return judged;
 }
 
-const workingOf = (bound: PreparedBound, found: Finding, run: Run): string | undefined =>
-  bound.kind === "accept" || found.bound === null ? undefined : bound.of.working?.(run);
+/** Whether a limit applies; a failure when its condition cannot be had: it might apply. */
+function applies({ when }: PreparedLimit, run: Run): boolean | Failure {
+  if (when === undefined) return true;
+  const outcome = when.evaluate(run);
+  return typeof outcome === "boolean" || isFailure(outcome)
+    ? outcome
+    : failure("wrong-type", { name: when.source, expected: "boolean" });
+}
 
 function judgeUsable(
   run: Run,
@@ -171,21 +118,40 @@ function judgeUsable(
   given: Usable,
   explain: boolean,
 ): PointJudgement {
-  const tally = new Tally(run, point, explain);
+  const tally = new Tally();
+  const limits: LimitJudgement[] | undefined = explain ? [] : undefined;
+  let decisive = NOT_EXPLAINED;
   for (const limit of point.limits) {
-    const applies = limit.when === undefined ? true : limit.when.evaluate(run);
-    if (applies === false) continue;
-    if (applies === true) for (const bound of limit.bounds) tally.add(limit, bound, given);
-    else
-      tally.fail(
-        limit,
-        isFailure(applies)
-          ? applies
-          : failure("wrong-type", { name: limit.when?.source ?? "", expected: "boolean" }),
-      );
+    const applied = applies(limit, run);
+    if (applied === false) continue;
+    if (applied !== true) {
+      if (tally.add("undecided", null, Number.POSITIVE_INFINITY) && limits) decisive = applied;
+      const kind = limit.bounds[0]?.kind;
+      if (limits && kind !== undefined)
+        limits.push(limitJudgement(limit, kind, "undecided", applied, null));
+      continue;
+    }
+    for (const bound of limit.bounds) {
+      const value = boundNow(bound, point, given, run);
+      const fit = fitOf(bound, value, given);
+      const verdict = fit === "fail" ? limit.severity : fit;
+      const number = typeof value === "number" ? value : null;
+      const distance =
+        number !== null && given.is === "number"
+          ? Math.abs(given.value - number)
+          : Number.POSITIVE_INFINITY;
+      const decides = tally.add(verdict, number, distance);
+      if (limits === undefined) continue;
+      const why = whyOf(bound, point, given, value, fit);
+      if (decides) decisive = why;
+      const working =
+        bound.kind === "accept" || number === null ? undefined : bound.of.working?.(run);
+      limits.push(limitJudgement(limit, bound.kind, verdict, why, number, working));
+    }
   }
-  const { verdict, bound, why, limits } = tally;
-  return verdict === undefined ? NO_LIMIT_APPLIES : { verdict, bound, why, limits, asked: true };
+  const { verdict, bound } = tally;
+  if (verdict === undefined) return NO_LIMIT_APPLIES;
+  return { verdict, bound, why: decisive, limits: limits ?? NO_LIMITS, asked: true };
 }
 
 /**

@@ -17,6 +17,7 @@ export type PreparedBound =
   | { readonly kind: NumberBound; readonly fixed: number | undefined; readonly of: Expression }
   | {
       readonly kind: "accept";
+      readonly fixed?: undefined;
       readonly accepted: ReadonlySet<unknown>;
       readonly accept: readonly string[];
     };

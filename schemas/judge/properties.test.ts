@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Answer } from "../checklist/answer-types.ts";
-import { GRAVITY } from "./judge-point.ts";
 import type { PointVerdict } from "./judgement.ts";
+import { GRAVITY } from "./tally.ts";
 import { graded, judgeOf, judgeOne, type Parts, reading } from "./testing/checklists.ts";
 
 const judge = judgeOf({

@@ -17,6 +17,11 @@ export interface JudgeInput {
 }
 
 type Bag = Record<string, Scalar | Failure | undefined>;
+interface Context extends FormulaContext {
+  readonly asset: Bag;
+  readonly answers: Bag;
+  readonly values: Bag;
+}
 const bag = (): Bag => Object.create(null) as Bag;
 
 const scalar = (value: unknown): Scalar | undefined => {
@@ -31,13 +36,18 @@ const scalar = (value: unknown): Scalar | undefined => {
 export class Run {
   readonly #prepared: Prepared;
   readonly input: JudgeInput;
-  readonly context: { asset: Bag; answers: Bag; values: Bag } & FormulaContext;
-  readonly #asked = new Map<string, boolean | Failure>();
+  #context: Context | undefined = undefined;
+  #asked: Map<string, boolean | Failure> | undefined = undefined;
 
   constructor(prepared: Prepared, input: JudgeInput) {
     this.#prepared = prepared;
     this.input = input;
-    this.context = { asset: bag(), answers: bag(), values: bag() };
+  }
+
+  /** What formulas see; checklists without any never need one. */
+  get context(): Context {
+    this.#context ??= { asset: bag(), answers: bag(), values: bag() };
+    return this.#context;
   }
 
   given(point: PreparedPoint): Given {
@@ -47,6 +57,7 @@ export class Run {
   /** Whether a point is asked; a failure when its condition cannot be had. */
   asked(point: PreparedPoint): boolean | Failure {
     if (point.when === undefined) return true;
+    this.#asked ??= new Map();
     const known = this.#asked.get(point.id);
     if (known !== undefined) return known;
     this.#asked.set(point.id, failure("cycle", { name: `answers.${point.id}` }));

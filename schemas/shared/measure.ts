@@ -21,7 +21,11 @@ const utf8Length = (text: string): number => {
 /** A plain record as JSON.parse makes it: no class, no accessor that could run code. */
 export const isPlain = (value: object): boolean => {
   const prototype: unknown = Object.getPrototypeOf(value);
-  return prototype === null || Object.getPrototypeOf(prototype) === null;
+  return (
+    prototype === Object.prototype ||
+    prototype === null ||
+    Object.getPrototypeOf(prototype) === null
+  );
 };
 
 /**
