@@ -47,6 +47,7 @@ export * from "./look/verdict.tsx";
 export * from "./look/walk.tsx";
 export * from "./look/word.tsx";
 export * from "./messages/dates.ts";
+export { deskEnglish } from "./messages/desk.ts";
 export { durationWords } from "./messages/duration-words.ts";
 export { ENGLISH, type MessageCode } from "./messages/en.ts";
 export {

@@ -13,7 +13,7 @@ import {
   TitleBlock,
   WordButton,
 } from "../form/index.ts";
-import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 import { Refusal, sendJson, Unreachable } from "../sync/client.ts";
 
 type Mode = Setup["mode"];
@@ -27,28 +27,28 @@ export const BeginPage = ({ onBegun }: { readonly onBegun: () => void }) => {
   if (token === null) {
     return (
       <Page>
-        <TitleBlock title={w("begin.title")} second={w("begin.about")} size="cover" />
-        <Empty sentence={w("begin.no-token")} />
+        <TitleBlock title={work("begin.title")} second={work("begin.about")} size="cover" />
+        <Empty sentence={work("begin.no-token")} />
       </Page>
     );
   }
   if (mode) return <FirstOwner {...{ mode, token, onBegun }} onBack={() => setMode(undefined)} />;
   return (
     <Page>
-      <TitleBlock title={w("begin.title")} second={w("begin.about")} size="cover" />
+      <TitleBlock title={work("begin.title")} second={work("begin.about")} size="cover" />
       {(["own", "demo"] as const).map((one, at) => (
         <section key={one} className="begin-way">
-          <PlaceHeading number={String(at + 1)} title={w(`begin.${one}`)} />
+          <PlaceHeading number={String(at + 1)} title={work(`begin.${one}`)} />
           <LeafWords>
-            <p className="second">{w(`begin.${one}-about`)}</p>
+            <p className="second">{work(`begin.${one}-about`)}</p>
             <Button kind={at === 0 ? "primary" : "secondary"} onClick={() => setMode(one)}>
-              {w(`begin.${one}-go`)}
+              {work(`begin.${one}-go`)}
             </Button>
           </LeafWords>
         </section>
       ))}
       <LeafWords>
-        <p className="second">{w("begin.caution")}</p>
+        <p className="second">{work("begin.caution")}</p>
       </LeafWords>
     </Page>
   );
@@ -83,8 +83,8 @@ const FirstOwner = ({
     try {
       await sendJson("POST", "/api/setup", setup);
     } catch (error) {
-      if (error instanceof Unreachable) setWrong(w("sign.away"));
-      else if (error instanceof Refusal) setWrong(w("sign.failed", { code: error.code }));
+      if (error instanceof Unreachable) setWrong(work("sign.away"));
+      else if (error instanceof Refusal) setWrong(work("sign.failed", { code: error.code }));
       else throw error;
       return;
     }
@@ -94,55 +94,55 @@ const FirstOwner = ({
   return (
     <Page>
       <TitleBlock
-        title={w(`begin.${mode}`)}
-        actions={<WordButton onClick={onBack}>{w("begin.back")}</WordButton>}
+        title={work(`begin.${mode}`)}
+        actions={<WordButton onClick={onBack}>{work("begin.back")}</WordButton>}
       />
       <form onSubmit={submit} noValidate>
         <LeafWords>
           {mode === "own" && (
             <>
               <LineField
-                label={w("begin.estate")}
-                error={errors.estate && w("field.needed")}
+                label={work("begin.estate")}
+                error={errors.estate && work("field.needed")}
                 {...form.register("estate", { required: true, maxLength: 200 })}
               />
               <LineField
-                label={w("begin.zone")}
-                error={errors.zone && w("field.needed")}
+                label={work("begin.zone")}
+                error={errors.zone && work("field.needed")}
                 {...form.register("zone", { required: true })}
               />
             </>
           )}
           <LineField
-            label={w("begin.name")}
+            label={work("begin.name")}
             autoComplete="name"
-            error={errors.name && w("field.needed")}
+            error={errors.name && work("field.needed")}
             {...form.register("name", { required: true, maxLength: 200 })}
           />
           <LineField
-            label={w("begin.sign-in")}
-            help={w("begin.sign-in-help")}
+            label={work("begin.sign-in")}
+            help={work("begin.sign-in-help")}
             autoComplete="username"
             autoCapitalize="none"
-            error={errors.signIn && w("field.sign-in")}
+            error={errors.signIn && work("field.sign-in")}
             {...form.register("signIn", {
               pattern: /^[a-z0-9][a-z0-9._@+-]{1,99}$/,
               required: true,
             })}
           />
           <LineField
-            label={w("begin.password")}
-            help={w("begin.password-help")}
+            label={work("begin.password")}
+            help={work("begin.password-help")}
             type="password"
             autoComplete="new-password"
-            error={wrong ?? (errors.password && w("field.password"))}
+            error={wrong ?? (errors.password && work("field.password"))}
             {...form.register("password", { required: true, minLength: 10, maxLength: 200 })}
           />
-          {isSubmitting && <p role="status">{w("begin.working")}</p>}
+          {isSubmitting && <p role="status">{work("begin.working")}</p>}
         </LeafWords>
         <Buttons>
           <Button type="submit" disabled={isSubmitting}>
-            {w(`begin.${mode}-go`)}
+            {work(`begin.${mode}-go`)}
           </Button>
         </Buttons>
       </form>

@@ -3,6 +3,7 @@ import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { useLocation } from "wouter";
 import {
+  deskEnglish,
   english,
   Facts,
   LeafWords,
@@ -11,12 +12,12 @@ import {
   Rows,
   Sending,
   TitleBlock,
-  useMessages,
   WordButton,
   WordLink,
   WordList,
 } from "../form/index.ts";
 import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 import type { OutboxRow } from "../offline/database.ts";
 import { discardDraft } from "../offline/drafts.ts";
 import { sendJson } from "../sync/client.ts";
@@ -29,12 +30,12 @@ import { useOwnWork } from "./use-kept.ts";
 
 const ageOf = (from: number, now: number): string => {
   const minutes = Math.floor((now - from) / 60_000);
-  if (minutes < 1) return w("device.age-now");
-  if (minutes < 60) return w("device.minutes", { count: minutes });
+  if (minutes < 1) return work("device.age-now");
+  if (minutes < 60) return work("device.minutes", { count: minutes });
   const hours = Math.floor(minutes / 60);
   if (hours < 48)
-    return w("device.hours", { hours, minutes: String(minutes % 60).padStart(2, "0") });
-  return w("device.days", { count: Math.floor(hours / 24) });
+    return work("device.hours", { hours, minutes: String(minutes % 60).padStart(2, "0") });
+  return work("device.days", { count: Math.floor(hours / 24) });
 };
 
 const wordsOf = (row: Pick<OutboxRow, "summary">): string => {
@@ -43,10 +44,9 @@ const wordsOf = (row: Pick<OutboxRow, "summary">): string => {
 };
 
 const WhyRefused = ({ problems }: { readonly problems: readonly Problem[] }) => {
-  const { say } = useMessages();
   return problems.map((problem) => (
     <span key={`${problem.pointer} ${problem.code}`} className="second">
-      {say(problem)}
+      {deskEnglish.say(problem)}
     </span>
   ));
 };
@@ -67,7 +67,7 @@ const WaitingRows = ({ rows }: { readonly rows: readonly OutboxRow[] }) => {
               state={
                 row.state === "refused" ? "refused" : connection.sending ? "sending" : "waiting"
               }
-              word={w(
+              word={work(
                 connection.sending && row.state !== "refused"
                   ? "device.state-sending"
                   : `device.state-${row.state}`,
@@ -92,7 +92,7 @@ const Unfinished = () => {
   if (drafts.length === 0) return null;
   return (
     <section>
-      <PlaceHeading title={w("device.unfinished")} aside={String(drafts.length)} />
+      <PlaceHeading title={work("device.unfinished")} aside={String(drafts.length)} />
       <Rows>
         {drafts.map((draft) => {
           const asset = assets.find((one) => one.id === draft.asset);
@@ -101,7 +101,7 @@ const Unfinished = () => {
               key={draft.key}
               number={asset?.number ?? ""}
               name={asset?.description ?? draft.asset}
-              second={w("device.answered", { count: Object.keys(draft.answers).length })}
+              second={work("device.answered", { count: Object.keys(draft.answers).length })}
               due={ageOf(draft.changedAt, now())}
               href={`/fill/${draft.asset}/${draft.checklistHash}`}
               onFollow={navigate}
@@ -120,7 +120,7 @@ const Unfinished = () => {
             };
             return (
               <WordButton key={draft.key} quiet onClick={() => void discard()}>
-                {number} {w(asked === draft.key ? "device.discard-sure" : "device.discard")}
+                {number} {work(asked === draft.key ? "device.discard-sure" : "device.discard")}
               </WordButton>
             );
           })}
@@ -154,59 +154,59 @@ const KeptFacts = () => {
     ));
   return (
     <section>
-      <PlaceHeading title={w("device.kept")} />
+      <PlaceHeading title={work("device.kept")} />
       <LeafWords>
         <Facts
           facts={[
             {
-              name: w("device.register"),
+              name: work("device.register"),
               value:
                 newest === 0
-                  ? w("device.none")
-                  : w("device.register-value", {
+                  ? work("device.none")
+                  : work("device.register-value", {
                       count: bundles.length,
                       time: clockTime(new Date(newest).toISOString()),
                     }),
             },
             {
-              name: w("device.storage"),
+              name: work("device.storage"),
               value: persisted.data ? (
-                w("device.storage-kept")
+                work("device.storage-kept")
               ) : (
                 <>
-                  {w("device.storage-may")}{" "}
+                  {work("device.storage-may")}{" "}
                   <WordButton
                     onClick={() =>
                       void navigator.storage?.persist?.().then(() => persisted.refetch())
                     }
                   >
-                    {w("device.storage-ask")}
+                    {work("device.storage-ask")}
                   </WordButton>
                 </>
               ),
             },
             {
-              name: w("device.clock"),
+              name: work("device.clock"),
               value:
                 Math.abs(seconds) < 2
-                  ? w("device.clock-same")
-                  : w(seconds > 0 ? "device.clock-behind" : "device.clock-ahead", {
+                  ? work("device.clock-same")
+                  : work(seconds > 0 ? "device.clock-behind" : "device.clock-ahead", {
                       seconds: Math.abs(seconds),
                     }),
             },
             {
-              name: w("device.hand"),
+              name: work("device.hand"),
               value: choose("hand", [
-                { value: "right", word: w("device.right") },
-                { value: "left", word: w("device.left") },
+                { value: "right", word: work("device.right") },
+                { value: "left", word: work("device.left") },
               ]),
             },
             {
-              name: w("device.light"),
+              name: work("device.light"),
               value: choose("ink", [
-                { value: "light", word: w("device.day") },
-                { value: "dark", word: w("device.dark") },
-                { value: "system", word: w("device.system") },
+                { value: "light", word: work("device.day") },
+                { value: "dark", word: work("device.dark") },
+                { value: "system", word: work("device.system") },
               ]),
             },
           ]}
@@ -231,7 +231,7 @@ export const DevicePage = () => {
     <RunnerPage current="device">
       <TitleBlock
         title={w("device.title")}
-        second={w("device.second", { name: person.name })}
+        second={work("device.second", { name: person.name })}
         actions={
           <WordLink
             href="/sign-in"
@@ -239,31 +239,31 @@ export const DevicePage = () => {
               void signOut();
             }}
           >
-            {w("device.sign-out")}
+            {work("device.sign-out")}
           </WordLink>
         }
       />
       <ConnectionLine />
       {refused.length > 0 && (
         <section>
-          <PlaceHeading title={w("device.refused")} aside={String(refused.length)} />
+          <PlaceHeading title={work("device.refused")} aside={String(refused.length)} />
           <WaitingRows rows={refused} />
         </section>
       )}
       <section>
-        <PlaceHeading title={w("device.waiting")} aside={String(waiting.length)} />
-        {waiting.length === 0 && <LeafWords>{w("device.nothing-waits")}</LeafWords>}
+        <PlaceHeading title={work("device.waiting")} aside={String(waiting.length)} />
+        {waiting.length === 0 && <LeafWords>{work("device.nothing-waits")}</LeafWords>}
         <WaitingRows rows={waiting} />
         {waiting.length > 0 && (
           <LeafWords>
-            <WordButton onClick={() => void connection.refresh()}>{w("device.send")}</WordButton>
+            <WordButton onClick={() => void connection.refresh()}>{work("device.send")}</WordButton>
           </LeafWords>
         )}
       </section>
       <Unfinished />
       {sent.length > 0 && (
         <section>
-          <PlaceHeading title={w("device.sent")} aside={String(sent.length)} />
+          <PlaceHeading title={work("device.sent")} aside={String(sent.length)} />
           <Rows>
             {sent.map((row) => (
               <Row
@@ -274,7 +274,7 @@ export const DevicePage = () => {
                 due={
                   <Sending
                     state="sent"
-                    word={w("device.state-sent")}
+                    word={work("device.state-sent")}
                     age={clockTime(new Date(row.sentAt).toISOString())}
                   />
                 }
@@ -286,8 +286,10 @@ export const DevicePage = () => {
       )}
       <KeptFacts />
       <LeafWords>
-        <WordButton onClick={() => void saveUnsent(database, now())}>{w("device.save")}</WordButton>
-        <p className="second">{w("device.sign-out-waits")}</p>
+        <WordButton onClick={() => void saveUnsent(database, now())}>
+          {work("device.save")}
+        </WordButton>
+        <p className="second">{work("device.sign-out-waits")}</p>
       </LeafWords>
     </RunnerPage>
   );

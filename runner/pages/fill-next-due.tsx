@@ -7,7 +7,7 @@ import {
   type SiteBundle,
 } from "@roundbook/schemas";
 import { Due, dueWords, Row, Rows, useMessages, whyWords } from "../form/index.ts";
-import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 
 export interface NextWindow {
   readonly interval: string;
@@ -63,7 +63,7 @@ export const NextDue = ({
         <Row
           key={interval}
           name={title}
-          second={window ? whyWords(messages, window.why, today) : w("fill.stays", { title })}
+          second={window ? whyWords(messages, window.why, today) : work("fill.stays", { title })}
           due={
             window && (
               <Due {...window} today={today}>

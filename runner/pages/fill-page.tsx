@@ -16,6 +16,7 @@ import {
   WordLink,
 } from "../form/index.ts";
 import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 import type { Draft } from "../offline/database.ts";
 import { draftKey } from "../offline/drafts.ts";
 import { keepPhoto, loadPhoto } from "../offline/evidence.ts";
@@ -36,7 +37,7 @@ export const FillPage = () => {
   const found = useToFill(asset, checklistHash);
   const back = (
     <WordLink href="/" onFollow={navigate}>
-      {w("fill.round")}
+      {work("fill.round")}
     </WordLink>
   );
   if (found.isPending) {
@@ -50,8 +51,8 @@ export const FillPage = () => {
     return (
       <Page>
         <TitleBlock title={w("app.round")} actions={back} />
-        <Empty sentence={w(found.data ? "fill.auditor" : "fill.unknown")} actions={back}>
-          {!found.data && <p>{w("fill.unknown-next")}</p>}
+        <Empty sentence={work(found.data ? "fill.auditor" : "fill.unknown")} actions={back}>
+          {!found.data && <p>{work("fill.unknown-next")}</p>}
         </Empty>
       </Page>
     );
@@ -168,7 +169,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
   const openDefects = Object.fromEntries(
     Object.entries(given.openDefects).map(([point, number]) => [
       point,
-      w("fill.open-defect", { number }),
+      work("fill.open-defect", { number }),
     ]),
   );
   return (
@@ -199,11 +200,11 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       )}
       signature={
         <>
-          <PlaceHeading title={w("fill.signature")} />
+          <PlaceHeading title={work("fill.signature")} />
           <LeafWords>
             <p className="written">{person.name}</p>
             <p className="second">
-              {w("fill.signs", {
+              {work("fill.signs", {
                 name: person.name,
                 day: longDay(today),
                 time: clockTime(new Date(now()).toISOString()),
@@ -220,21 +221,21 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
           <TitleBlock
             number={asset.number}
             title={asset.description}
-            second={w("fill.issue", { title: issue.document.title, issue: issue.issue })}
+            second={work("fill.issue", { title: issue.document.title, issue: issue.issue })}
             size="fill"
             actions={
               <>
                 <WordButton onClick={() => setAttempting(true)}>
-                  {w("fill.not-completed")}
+                  {work("fill.not-completed")}
                 </WordButton>
                 <WordLink href="/" onFollow={navigate}>
-                  {w("fill.leave")}
+                  {work("fill.leave")}
                 </WordLink>
               </>
             }
           />
           {asset.status !== "in-service" && (
-            <StateLine>{w("fill.status", { number: asset.number })}</StateLine>
+            <StateLine>{work("fill.status", { number: asset.number })}</StateLine>
           )}
           {page}
           {attempting && (

@@ -1,7 +1,7 @@
 import type { BodyOf } from "@roundbook/schemas";
 import { useState } from "react";
 import { AreaField, Button, Buttons, ChoiceList, LeafWords, Sheet } from "../form/index.ts";
-import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 import { Commitments } from "../offline/make-entry.ts";
 import type { ToFill } from "./use-fill.ts";
 import { useWrite } from "./use-write.ts";
@@ -41,7 +41,7 @@ export const NotCompletedSheet = ({
       summary: {
         number: asset.number,
         description: asset.description,
-        words: `${w("not.title")}: ${w(`not.${reason}`).toLowerCase()}`,
+        words: `${work("not.title")}: ${work(`not.${reason}`).toLowerCase()}`,
         overall: null,
       },
     });
@@ -50,29 +50,29 @@ export const NotCompletedSheet = ({
   return (
     <Sheet
       number={asset.number}
-      title={w("not.title")}
+      title={work("not.title")}
       second={asset.description}
-      close={w("not.close")}
+      close={work("not.close")}
       onClose={onClose}
     >
       <ChoiceList
-        label={w("not.why")}
-        choices={REASONS.map((value) => ({ value, label: w(`not.${value}`) }))}
+        label={work("not.why")}
+        choices={REASONS.map((value) => ({ value, label: work(`not.${value}`) }))}
         chosen={reason}
         onChoose={setReason}
       />
       <LeafWords>
         <AreaField
-          label={w("not.note")}
+          label={work("not.note")}
           value={note}
           maxLength={4000}
           onChange={(event) => setNote(event.target.value)}
         />
-        <p className="second">{w("not.stays")}</p>
+        <p className="second">{work("not.stays")}</p>
       </LeafWords>
       <Buttons>
         <Button disabled={reason === null || writing} onClick={() => void submit()}>
-          {w("not.write")}
+          {work("not.write")}
         </Button>
       </Buttons>
     </Sheet>

@@ -4,6 +4,7 @@ import { useForm } from "react-hook-form";
 import { useLocation } from "wouter";
 import { Button, Buttons, LeafWords, LineField, Page, TitleBlock } from "../form/index.ts";
 import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 import type { DeviceDatabase } from "../offline/database.ts";
 import { Refusal, sendJson, Unreachable } from "../sync/client.ts";
 
@@ -14,12 +15,12 @@ export const nextPath = (search: string): string => {
 };
 
 const whatWentWrong = (error: unknown): string => {
-  if (error instanceof Unreachable) return w("sign.away");
+  if (error instanceof Unreachable) return work("sign.away");
   if (!(error instanceof Refusal)) throw error;
-  if (error.status === 401) return w("sign.wrong");
-  if (error.status === 429) return w("sign.many");
-  if (error.status === 422) return w("sign.wrong");
-  return w("sign.failed", { code: error.code });
+  if (error.status === 401) return work("sign.wrong");
+  if (error.status === 429) return work("sign.many");
+  if (error.status === 422) return work("sign.wrong");
+  return work("sign.failed", { code: error.code });
 };
 
 export const SignInPage = ({
@@ -58,27 +59,27 @@ export const SignInPage = ({
   return (
     <Page>
       <form onSubmit={submit} noValidate>
-        <TitleBlock title={w("sign.title")} second={estate ?? w("app.name")} />
+        <TitleBlock title={work("sign.title")} second={estate ?? w("app.name")} />
         <LeafWords>
           <LineField
-            label={w("begin.sign-in")}
+            label={work("begin.sign-in")}
             autoComplete="username"
             autoCapitalize="none"
-            error={form.formState.errors.signIn && w("field.needed")}
+            error={form.formState.errors.signIn && work("field.needed")}
             {...form.register("signIn", { required: true })}
           />
           <LineField
-            label={w("begin.password")}
+            label={work("begin.password")}
             type="password"
             autoComplete="current-password"
-            error={wrong ?? (form.formState.errors.password && w("field.needed"))}
+            error={wrong ?? (form.formState.errors.password && work("field.needed"))}
             {...form.register("password", { required: true })}
           />
           {waiting > 0 && <p className="second">{w("state.waiting", { count: waiting })}</p>}
         </LeafWords>
         <Buttons>
           <Button type="submit" disabled={form.formState.isSubmitting}>
-            {w("sign.go")}
+            {work("sign.go")}
           </Button>
         </Buttons>
       </form>

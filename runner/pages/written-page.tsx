@@ -16,7 +16,7 @@ import {
   WordButton,
   WordLink,
 } from "../form/index.ts";
-import { w } from "../messages/page.ts";
+import { work } from "../messages/work.ts";
 import { takeBack } from "../offline/outbox.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
@@ -48,21 +48,21 @@ const Sending = ({ entry }: { readonly entry: string }) => {
   if (sent) {
     return (
       <p>
-        <SendingMark state="sent" /> {w("written.sent", { seq: printNumber(sent.seq) })}
+        <SendingMark state="sent" /> {work("written.sent", { seq: printNumber(sent.seq) })}
       </p>
     );
   }
   if (waiting?.state === "refused") {
     return (
       <p className="danger">
-        <SendingMark state="refused" /> {w("written.refused")}
+        <SendingMark state="refused" /> {work("written.refused")}
       </p>
     );
   }
   if (connection.sending) {
     return (
       <p>
-        <SendingMark state="sending" /> {w("written.sending")}
+        <SendingMark state="sending" /> {work("written.sending")}
       </p>
     );
   }
@@ -70,7 +70,7 @@ const Sending = ({ entry }: { readonly entry: string }) => {
   return (
     <p>
       <SendingMark state="waiting" />{" "}
-      {others > 0 ? w("written.waits-with", { count: others }) : w("written.waits")}
+      {others > 0 ? work("written.waits-with", { count: others }) : work("written.waits")}
     </p>
   );
 };
@@ -121,11 +121,11 @@ export const WrittenPage = () => {
       dock={
         <Buttons>
           <Button kind="secondary" onClick={() => navigate("/")}>
-            {w("written.round")}
+            {work("written.round")}
           </Button>
           {next && nextIssue && (
             <ButtonLink href={`/fill/${next.asset.id}/${nextIssue.hash}`} onFollow={navigate}>
-              {w("written.open", { number: next.asset.number })}
+              {work("written.open", { number: next.asset.number })}
             </ButtonLink>
           )}
         </Buttons>
@@ -133,24 +133,24 @@ export const WrittenPage = () => {
     >
       <TitleBlock
         number={asset?.number}
-        title={asset?.description ?? w("written.title", { time: clockTime(at) })}
+        title={asset?.description ?? work("written.title", { time: clockTime(at) })}
         size="fill"
         actions={
           <WordLink href="/" onFollow={navigate}>
-            {w("fill.leave")}
+            {work("fill.leave")}
           </WordLink>
         }
       />
       <LeafWords>
-        <h2 className="written-title">{w("written.title", { time: clockTime(at) })}</h2>
+        <h2 className="written-title">{work("written.title", { time: clockTime(at) })}</h2>
         <div aria-live="polite">
           <Sending entry={entry} />
         </div>
-        {fails > 0 && <p>{w("written.defect", { count: fails })}</p>}
+        {fails > 0 && <p>{work("written.defect", { count: fails })}</p>}
         {written?.waiting?.draft && written.waiting.state !== "refused" && (
-          <WordButton onClick={() => void undo()}>{w("written.take-back")}</WordButton>
+          <WordButton onClick={() => void undo()}>{work("written.take-back")}</WordButton>
         )}
-        {gone && <p role="status">{w("written.gone")}</p>}
+        {gone && <p role="status">{work("written.gone")}</p>}
       </LeafWords>
       {judgement &&
         asset &&
@@ -158,7 +158,7 @@ export const WrittenPage = () => {
         today !== undefined &&
         signed?.entry.kind === "inspection" && (
           <section>
-            <PlaceHeading title={w("written.next-due")} />
+            <PlaceHeading title={work("written.next-due")} />
             <NextDue
               windows={nextWindows(bundle, {
                 assetType: asset.assetType,
@@ -174,8 +174,8 @@ export const WrittenPage = () => {
       {left.length > 0 && bundle && today !== undefined && (
         <section>
           <PlaceHeading
-            title={w("written.next")}
-            aside={w("written.to-go", { count: left.length })}
+            title={work("written.next")}
+            aside={work("written.to-go", { count: left.length })}
           />
           <Rows>
             {left.slice(0, 2).map((row) => (
