@@ -99,6 +99,8 @@ export interface Inclusion {
 /** RFC 9162 §2.1.3.2. */
 function* inclusionHolds({ index, size, leaf, proof, root }: Inclusion): Hashing<boolean> {
   if (!isCount(index) || !isCount(size) || index >= size) return false;
+  // No digest is empty: nothing would be shown to be in nothing.
+  if (leaf.length === 0 || root.length === 0) return false;
   let [node, last, hash] = [index, size - 1, leaf];
   for (const other of proof) {
     if (last === 0) return false;
