@@ -7,9 +7,11 @@ const ROOT = resolve(
     join(import.meta.dirname, "..", "..", "..", "shared", "real-data"),
 );
 
+export const realDataPath = (...path: readonly string[]): string => join(ROOT, ...path);
+
 /** A folder of the real data, or null where this machine does not have it. */
 export const realData = (...path: readonly string[]): string | null => {
-  const folder = join(ROOT, ...path);
+  const folder = realDataPath(...path);
   return existsSync(folder) ? folder : null;
 };
 
