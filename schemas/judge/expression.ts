@@ -2,6 +2,7 @@ import type { ValueDefinition } from "../checklist/meta-schema.ts";
 import { compileFormula } from "../formulas/compile.ts";
 import {
   type Failure,
+  type FormulaContext,
   type FormulaEngine,
   failure,
   isFailure,
@@ -11,14 +12,22 @@ import {
 import { isLookUpFailure, lookUp } from "../tables/look-up.ts";
 import type { Unit } from "../units/unit.ts";
 import { convert, sameUnit, unitOf } from "../units/units.ts";
-import type { Run } from "./run.ts";
+
+/** What an expression may ask of the judging under way. */
+export interface Names {
+  readonly context: FormulaContext;
+  /** Puts what these full names stand for into the context. */
+  need(names: readonly string[]): void;
+  /** A named value of the checklist. */
+  value(name: string): Scalar | Failure;
+}
 
 /** Something that comes to a value during a run. */
 export interface Expression {
   readonly source: string;
-  evaluate(run: Run): Scalar | Failure;
+  evaluate(run: Names): Scalar | Failure;
   /** The arithmetic with its numbers, where there is any. */
-  working?(run: Run): string;
+  working?(run: Names): string;
   /** The value when it needs no run. */
   readonly constant?: number;
 }
@@ -122,7 +131,7 @@ export class Compiler {
 }
 
 /** A number or the failure that stands in its place. */
-export function numberOf(expression: Expression, run: Run): number | Failure {
+export function numberOf(expression: Expression, run: Names): number | Failure {
   const outcome = expression.evaluate(run);
   if (isFailure(outcome)) return outcome;
   if (typeof outcome !== "number")

@@ -5,6 +5,7 @@ import {
   failure,
   type Scalar,
 } from "../formulas/engine-type.ts";
+import type { Names } from "./expression.ts";
 import { type Given, own } from "./given.ts";
 import type { Prepared, PreparedPoint } from "./prepared.ts";
 
@@ -33,7 +34,7 @@ const scalar = (value: unknown): Scalar | undefined => {
  * One judging under way. Names are looked up when a formula first needs them and kept; a name
  * that leads back to itself meets a failure in its own place.
  */
-export class Run {
+export class Run implements Names {
   readonly #prepared: Prepared;
   readonly input: JudgeInput;
   #context: Context | undefined = undefined;
