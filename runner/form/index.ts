@@ -1,6 +1,4 @@
-import "./look/look.css";
-import "./form.css";
-
+/** The one door of the form and the look; its style sheet is `@roundbook/runner/form.css`. */
 export { ChecklistForm } from "./checklist-form.tsx";
 export type { Draft, FieldKind, FieldProps, LastReading, PhotoDoor } from "./fields/field.ts";
 export { FIELD_KINDS } from "./fields/registry.ts";
