@@ -12,6 +12,7 @@ import {
   PlaceHeading,
   StateLine,
   TitleBlock,
+  unbroken,
   WordButton,
   WordLink,
 } from "../form/index.ts";
@@ -220,24 +221,24 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
         <Page dock={dock}>
           <TitleBlock
             number={asset.number}
-            title={asset.description}
+            title={unbroken(asset.description)}
             second={work("fill.issue", { title: issue.document.title, issue: issue.issue })}
             size="fill"
             actions={
-              <>
-                <WordButton onClick={() => setAttempting(true)}>
-                  {work("fill.not-completed")}
-                </WordButton>
-                <WordLink href="/" onFollow={navigate}>
-                  {work("fill.leave")}
-                </WordLink>
-              </>
+              <WordLink href="/" onFollow={navigate}>
+                {work("fill.leave")}
+              </WordLink>
             }
           />
           {asset.status !== "in-service" && (
             <StateLine>{work("fill.status", { number: asset.number })}</StateLine>
           )}
           {page}
+          <LeafWords>
+            <WordButton quiet onClick={() => setAttempting(true)}>
+              {work("fill.not-completed")}
+            </WordButton>
+          </LeafWords>
           {attempting && (
             <NotCompletedSheet
               given={given}

@@ -14,6 +14,7 @@ import {
   Row,
   Rows,
   TitleBlock,
+  unbroken,
   WordLink,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
@@ -152,7 +153,11 @@ export const LifePage = () => {
         </>
       }
     >
-      <TitleBlock number={asset.number} title={asset.description} second={asset.path.join(" › ")} />
+      <TitleBlock
+        number={asset.number}
+        title={unbroken(asset.description)}
+        second={asset.path.join(" › ")}
+      />
       <LeafWords>
         <p>
           <strong>{book(`status.${asset.status}`)}</strong>

@@ -10,6 +10,7 @@ import {
   Rows,
   ScanLine,
   TitleBlock,
+  unbroken,
   useWide,
   WordButton,
   WordLink,
@@ -40,7 +41,7 @@ const shorten = (sites: readonly FoundSite[]): { shown: FoundSite[]; hidden: num
 
 const Marked = ({ text, words }: { readonly text: string; readonly words: string }) => (
   <>
-    {markHits(text, words).map((piece, at) =>
+    {markHits(unbroken(text), words).map((piece, at) =>
       // Pieces of one text have no identity but their place.
       piece.hit ? <mark key={at}>{piece.text}</mark> : <span key={at}>{piece.text}</span>,
     )}

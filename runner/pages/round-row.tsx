@@ -1,5 +1,5 @@
 import type { CivilDate, SiteBundle } from "@roundbook/schemas";
-import { english, printQuantity, Row } from "../form/index.ts";
+import { english, printQuantity, Row, unbroken } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { DueOf } from "./due-of.tsx";
 import { printDay } from "./entry-words.tsx";
@@ -40,7 +40,7 @@ export const RoundRowView = ({
   return (
     <Row
       number={asset.number}
-      name={asset.description}
+      name={unbroken(asset.description)}
       second={state === "unfinished" ? `${title}, ${w("round.unfinished")}` : title}
       more={defect && w("round.open-defect", { number: defect.number, title: defect.title })}
       last={lastOf(bundle, row)}

@@ -13,6 +13,7 @@ import {
   Rows,
   SendingMark,
   TitleBlock,
+  unbroken,
   WordButton,
   WordLink,
 } from "../form/index.ts";
@@ -133,7 +134,9 @@ export const WrittenPage = () => {
     >
       <TitleBlock
         number={asset?.number}
-        title={asset?.description ?? work("written.title", { time: clockTime(at) })}
+        title={
+          (asset && unbroken(asset.description)) ?? work("written.title", { time: clockTime(at) })
+        }
         size="fill"
         actions={
           <WordLink href="/" onFollow={navigate}>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { printNumber, printQuantity, printUnit } from "./print-unit.ts";
+import { printNumber, printQuantity, printUnit, unbroken } from "./print-unit.ts";
 
 const space = "\u00a0";
 
@@ -87,4 +87,10 @@ describe("a quantity in print", () => {
   test("a bare figure has no trailing space", () => {
     expect(printQuantity(7, "1")).toBe("7");
   });
+});
+
+test("a figure and its unit stay on one line in a person's text, and no letter changes", () => {
+  const text = "Extension lead, 10 m × 1.5 mm², 2 of 3 sockets";
+  expect(unbroken(text)).toBe("Extension lead, 10\u00a0m × 1.5\u00a0mm², 2\u00a0of 3 sockets");
+  expect(unbroken(text).replaceAll("\u00a0", " ")).toBe(text);
 });

@@ -125,3 +125,7 @@ export function printQuantity(value: number, unit = "", options: QuantityOptions
   const between = sign === "" || sign === "°" ? "" : space;
   return before + printNumber(value, options) + between + sign;
 }
+
+/** A person's text with no line break between a figure and its unit: "10 m × 1.5 mm²". */
+export const unbroken = (text: string): string =>
+  text.replace(/(\d) (?=(?:[a-zA-ZΩµμ°%]{1,3}[²³]?)(?:[\s,.;)]|$))/g, "$1\u00a0");
