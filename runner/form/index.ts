@@ -56,8 +56,8 @@ export {
   useMessages,
 } from "./messages/messages.tsx";
 export { ChecklistTitles, titleOf, useTitled, withTitles } from "./messages/titled.tsx";
-export { type Blanks, fillBlanks } from "./messages/translate.ts";
 export { whyWords } from "./messages/why-words.ts";
+export { type Words, wordsOf } from "./messages/words-of.ts";
 export { type Contents as WrittenContents, writtenWords } from "./model/answer-words.ts";
 export { parseReading } from "./model/reading-text.ts";
 export type { Filled } from "./use-filling.ts";

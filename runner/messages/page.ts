@@ -1,5 +1,5 @@
+import { type Words, wordsOf } from "../form/messages/words-of.ts";
 import { PAGE_WORDS } from "./en.ts";
-import { type Words, wordsOf } from "./words-of.ts";
 
 /** Wording of the round, of filling in, and of this device. */
 export const w: Words<typeof PAGE_WORDS> = wordsOf(PAGE_WORDS);

@@ -1,4 +1,4 @@
-import { type Blanks, fillBlanks } from "../form/index.ts";
+import { type Blanks, fillBlanks } from "./translate.ts";
 
 type WordMap = Readonly<Record<string, string>>;
 
@@ -10,6 +10,7 @@ export type Words<Map extends WordMap> = <Code extends keyof Map & string>(
     : [Readonly<Record<Blanks<Map[Code]>, string | number>>]
 ) => string;
 
+/** The wording of an app's own pages: a map of sentences with blanks. */
 export const wordsOf =
   <const Map extends WordMap>(map: Map): Words<Map> =>
   (code, ...[params]) =>

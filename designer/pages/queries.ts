@@ -1,0 +1,22 @@
+import type {
+  AssetTypeRow,
+  ChecklistRow,
+  DraftRow,
+  IntervalRow,
+  PersonRow,
+  PlaceRow,
+} from "@roundbook/schemas";
+import { useQuery } from "@tanstack/react-query";
+import { getJson } from "./client.ts";
+
+const list = <Row>(key: string, path: string) => ({
+  queryKey: [key],
+  queryFn: async () => (await getJson<{ rows: Row[] }>(path)).rows,
+});
+
+export const useChecklists = () => useQuery(list<ChecklistRow>("checklists", "/api/checklists"));
+export const useDrafts = () => useQuery(list<DraftRow>("drafts", "/api/drafts"));
+export const useAssetTypes = () => useQuery(list<AssetTypeRow>("asset-types", "/api/asset-types"));
+export const useIntervals = () => useQuery(list<IntervalRow>("intervals", "/api/intervals"));
+export const usePlaces = () => useQuery(list<PlaceRow>("places", "/api/places"));
+export const usePeople = () => useQuery(list<PersonRow>("people", "/api/people"));
