@@ -26,6 +26,7 @@ export const DESK_PAGES = {
   "list.new-title": "What is it called?",
   "list.new-help": "Such as “Extension lead: inspection and test”",
   "list.new-go": "Begin it",
+  "list.first-group": "Look",
   "list.issued": "Issued",
   "list.drafts": "Drafts",
   "list.issue": "issue {issue}",
@@ -48,6 +49,9 @@ export const DESK_PAGES = {
   "issued.withdrawn": "Withdrawn. Results judged by it stand.",
   "issued.close": "Close",
   "issued.types": "Say what it is for: asset types",
+
+  "trial.title": "As the caretaker will see it",
+  "trial.aside": "nothing is kept",
 
   "types.title": "Asset types",
   "types.new": "A new asset type",

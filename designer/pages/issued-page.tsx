@@ -1,0 +1,184 @@
+import {
+  AreaField,
+  Button,
+  Buttons,
+  ChecklistForm,
+  FacingHead,
+  FramedPage,
+  LeafWords,
+  Loading,
+  PlaceHeading,
+  Row,
+  Rows,
+  Sheet,
+  TitleBlock,
+  WordButton,
+  WordLink,
+} from "@roundbook/runner/form";
+import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
+import { useQuery, useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { useLocation, useParams } from "wouter";
+import { d } from "../messages/desk.ts";
+import { pageOrder } from "../model/commands.ts";
+import { limitSentence } from "../model/limit-sentence.ts";
+import { printDay } from "./checklists-page.tsx";
+import { getJson, sendJson } from "./client.ts";
+import { DeskPage } from "./desk-page.tsx";
+import { useDrafts } from "./queries.ts";
+import { useRefused } from "./use-refused.tsx";
+
+const Points = ({ row }: { readonly row: ChecklistRow }) =>
+  pageOrder(row.document).map(({ group, points }) => {
+    const title = row.document.groups?.find((one) => one.id === group)?.title;
+    return (
+      <section key={group ?? ""}>
+        <PlaceHeading title={title ?? row.document.title} />
+        <Rows>
+          {points.map((name) => {
+            const point = row.document.properties[name];
+            return (
+              point && (
+                <Row
+                  key={name}
+                  name={point.title}
+                  second={(point.limits ?? [])
+                    .map((limit) => limitSentence(point, limit))
+                    .join(" ")}
+                />
+              )
+            );
+          })}
+        </Rows>
+      </section>
+    );
+  });
+
+const WithdrawSheet = ({
+  row,
+  onClose,
+}: {
+  readonly row: ChecklistRow;
+  readonly onClose: () => void;
+}) => {
+  const queries = useQueryClient();
+  const [reason, setReason] = useState("");
+  const { refused, guard } = useRefused();
+  const withdraw = () =>
+    guard(async () => {
+      await sendJson("POST", `/api/checklists/${row.id}/withdraw`, { reason });
+      await queries.invalidateQueries();
+      onClose();
+    });
+  return (
+    <Sheet title={d("issued.withdraw")} close={d("issued.close")} onClose={onClose}>
+      <LeafWords>
+        <AreaField
+          label={d("issued.withdraw-why")}
+          value={reason}
+          onChange={(event) => setReason(event.target.value)}
+        />
+        {refused}
+      </LeafWords>
+      <Buttons>
+        <Button disabled={reason.trim() === ""} onClick={() => void withdraw()}>
+          {d("issued.withdraw-go")}
+        </Button>
+      </Buttons>
+    </Sheet>
+  );
+};
+
+/** One issue as it was issued: it can be read, tried and followed, never changed. */
+export const IssuedPage = () => {
+  const { hash = "" } = useParams<{ hash: string }>();
+  const [, navigate] = useLocation();
+  const queries = useQueryClient();
+  const [withdrawing, setWithdrawing] = useState(false);
+  const { refused, guard } = useRefused();
+  const issue = useQuery({
+    queryKey: ["issue", hash],
+    queryFn: () => getJson<ChecklistRow>(`/api/checklists/${hash}`),
+  });
+  const drafts = useDrafts();
+  const row = issue.data;
+  if (!row) {
+    return (
+      <DeskPage current="checklists">
+        <TitleBlock title={d("list.title")} />
+        {issue.isPending ? (
+          <Loading label={d("app.opening")} />
+        ) : (
+          <LeafWords>{d("app.away")}</LeafWords>
+        )}
+      </DeskPage>
+    );
+  }
+  const draft = drafts.data?.find((one) => one.checklist === row.id);
+  const edit = () =>
+    guard(async () => {
+      if (!draft) {
+        await sendJson<DraftRow>("POST", "/api/drafts", {
+          checklist: row.id,
+          document: row.document,
+        });
+        await queries.invalidateQueries({ queryKey: ["drafts"] });
+      }
+      navigate(`/draft/${row.id}`);
+    });
+  return (
+    <DeskPage
+      current="checklists"
+      facing={
+        <>
+          <FacingHead title={d("trial.title")} aside={d("trial.aside")} />
+          <ChecklistForm
+            document={row.document}
+            issue={row.issue}
+            particulars={{}}
+            keepPhoto={() => Promise.reject(new Error("a trial keeps no photo"))}
+            photoUrl={async () => undefined}
+            frame={({ page, dock }) => (
+              <FramedPage label={d("trial.title")} dock={dock}>
+                <TitleBlock title={row.document.title} size="fill" level={2} />
+                {page}
+              </FramedPage>
+            )}
+          />
+        </>
+      }
+    >
+      <TitleBlock
+        number={String(row.issue)}
+        title={row.document.title}
+        second={
+          row.status === "withdrawn"
+            ? d("issued.withdrawn")
+            : d("issued.about", { issue: row.issue, day: printDay(row.issuedOn) })
+        }
+        actionsAbove
+        actions={
+          <>
+            <WordButton onClick={() => void edit()}>
+              {draft ? d("issued.go-on") : d("issued.edit", { issue: row.issue + 1 })}
+            </WordButton>
+            {row.status === "issued" && (
+              <WordButton onClick={() => setWithdrawing(true)}>{d("issued.withdraw")}</WordButton>
+            )}
+          </>
+        }
+      />
+      <LeafWords>
+        {refused}
+        <p className="second">
+          {d("issued.hash")} <span className="mono">{row.hash}</span>
+        </p>
+        <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
+          {d("issued.types")}
+        </WordLink>
+      </LeafWords>
+      <Points row={row} />
+      {withdrawing && <WithdrawSheet row={row} onClose={() => setWithdrawing(false)} />}
+    </DeskPage>
+  );
+};

@@ -1,0 +1,42 @@
+import { useMessages } from "@roundbook/runner/form";
+import type { Problem } from "@roundbook/schemas";
+import { type ReactNode, useState } from "react";
+import { d } from "../messages/desk.ts";
+import { Refusal, Unreachable } from "./client.ts";
+
+interface Refused {
+  readonly refused: ReactNode;
+  /** Runs something that asks the server; what it refuses is shown, faults of ours are thrown. */
+  guard(work: () => Promise<void>): Promise<void>;
+  readonly problems: readonly Problem[];
+}
+
+/** What the server said no to, as a sentence beside the button that asked. */
+export const useRefused = (): Refused => {
+  const { say } = useMessages();
+  const [error, setError] = useState<Refusal | Unreachable>();
+  const guard = async (work: () => Promise<void>) => {
+    setError(undefined);
+    try {
+      await work();
+    } catch (caught) {
+      if (!(caught instanceof Refusal) && !(caught instanceof Unreachable)) throw caught;
+      setError(caught);
+    }
+  };
+  const problems = error instanceof Refusal ? error.problems : [];
+  const refused = error && (
+    <div role="alert" className="danger">
+      {error instanceof Unreachable && <p>{d("app.away")}</p>}
+      {error instanceof Refusal && problems.length === 0 && (
+        <p>{say({ code: error.code, params: {} })}</p>
+      )}
+      {problems.map((problem) => (
+        <p key={`${problem.pointer} ${problem.code}`}>
+          {say(problem)} {problem.pointer !== "" && <span className="mono">{problem.pointer}</span>}
+        </p>
+      ))}
+    </div>
+  );
+  return { refused, guard, problems };
+};
