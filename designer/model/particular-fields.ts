@@ -1,0 +1,89 @@
+import {
+  type ParticularDefinition,
+  type ParticularDefinitions,
+  particularsInOrder,
+} from "@roundbook/schemas";
+import { nameFor } from "./names.ts";
+
+/** A particular as a form edits it: everything typed is text until it is saved. */
+export interface ParticularField {
+  /** Empty until first saved: then it is its name for ever. */
+  name: string;
+  title: string;
+  kind: "number" | "string" | "boolean";
+  unit: string;
+  choices: string;
+  minimum: string;
+  maximum: string;
+}
+
+export const EMPTY_FIELD: ParticularField = {
+  name: "",
+  title: "",
+  kind: "number",
+  unit: "",
+  choices: "",
+  minimum: "",
+  maximum: "",
+};
+
+const kindOf = ({ type, enum: choices }: ParticularDefinition): ParticularField["kind"] => {
+  if (type === "boolean") return "boolean";
+  if (type === "number" || type === "integer") return "number";
+  return choices?.every((one) => typeof one === "number") ? "number" : "string";
+};
+
+export const toFields = (definitions: ParticularDefinitions): ParticularField[] =>
+  particularsInOrder(definitions).map(([name, definition]) => ({
+    name,
+    title: definition.title,
+    kind: kindOf(definition),
+    unit: definition.unit ?? "",
+    choices: definition.enum?.join(", ") ?? "",
+    minimum: definition.minimum === undefined ? "" : String(definition.minimum),
+    maximum: definition.maximum === undefined ? "" : String(definition.maximum),
+  }));
+
+/** A decimal comma is a decimal sign only where no list of choices could be meant. */
+export const readNumber = (text: string): number | undefined => {
+  const trimmed = text.trim().replace(",", ".");
+  const value = Number(trimmed);
+  return trimmed === "" || !Number.isFinite(value) ? undefined : value;
+};
+
+const choicesOf = (field: ParticularField): (number | string)[] =>
+  field.choices
+    .split(field.kind === "number" ? /[;\s]+|,\s+|,(?=\S)/ : /[,;]/)
+    .map((choice) => choice.trim())
+    .filter((choice) => choice !== "")
+    .map((choice) => (field.kind === "number" ? (readNumber(choice) ?? choice) : choice));
+
+const definitionOf = (field: ParticularField, order: number): ParticularDefinition => {
+  const choices = choicesOf(field);
+  const minimum = readNumber(field.minimum);
+  const maximum = readNumber(field.maximum);
+  const unit = field.unit.trim();
+  return {
+    title: field.title.trim(),
+    order,
+    type: field.kind,
+    ...(field.kind === "number" && unit !== "" ? { unit } : {}),
+    ...(choices.length > 0 && field.kind !== "boolean" ? { enum: choices } : {}),
+    ...(field.kind === "number" && minimum !== undefined ? { minimum } : {}),
+    ...(field.kind === "number" && maximum !== undefined ? { maximum } : {}),
+  };
+};
+
+/** The form's lines as definitions; lines without a title are left out. */
+export const fromFields = (fields: readonly ParticularField[]): ParticularDefinitions => {
+  const taken = new Set(fields.map(({ name }) => name).filter((name) => name !== ""));
+  const definitions: Record<string, ParticularDefinition> = {};
+  fields
+    .filter(({ title }) => title.trim() !== "")
+    .forEach((field, at) => {
+      const name = field.name || nameFor(field.title, taken, "particular");
+      taken.add(name);
+      definitions[name] = definitionOf(field, at + 1);
+    });
+  return definitions;
+};

@@ -1,0 +1,256 @@
+import {
+  Button,
+  Buttons,
+  FieldPair,
+  LeafWords,
+  LineField,
+  Loading,
+  PlaceHeading,
+  SelectField,
+  StateLine,
+  TitleBlock,
+  WordButton,
+  WordLink,
+} from "@roundbook/runner/form";
+import type { AssetTypeBody, AssetTypeRow, ChecklistRow } from "@roundbook/schemas";
+import { useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { type UseFormRegister, useFieldArray, useForm } from "react-hook-form";
+import { useLocation, useParams } from "wouter";
+import { d } from "../messages/desk.ts";
+import { nameFor } from "../model/names.ts";
+import {
+  EMPTY_FIELD,
+  fromFields,
+  type ParticularField,
+  toFields,
+} from "../model/particular-fields.ts";
+import { sendJson } from "./client.ts";
+import { DeskPage } from "./desk-page.tsx";
+import { useAssetTypes, useChecklists } from "./queries.ts";
+import { useRefused } from "./use-refused.tsx";
+
+interface TypeFields {
+  title: string;
+  particulars: ParticularField[];
+  checklists: string[];
+}
+
+/** An asset type: what is known of each asset, and which checklists are for it. */
+export const TypePage = () => {
+  const { name = "new" } = useParams<{ name: string }>();
+  const types = useAssetTypes();
+  const checklists = useChecklists();
+  const row = types.data?.find((one) => one.assetType === name);
+  if (!types.data || !checklists.data) {
+    return (
+      <DeskPage current="asset-types">
+        <Loading label={d("app.opening")} />
+      </DeskPage>
+    );
+  }
+  return <TypeForm key={name} {...{ row, types: types.data, checklists: checklists.data }} />;
+};
+
+const TypeForm = ({
+  row,
+  types,
+  checklists,
+}: {
+  readonly row: AssetTypeRow | undefined;
+  readonly types: readonly AssetTypeRow[];
+  readonly checklists: readonly ChecklistRow[];
+}) => {
+  const [, navigate] = useLocation();
+  const queries = useQueryClient();
+  const { refused, guard } = useRefused();
+  const [saved, setSaved] = useState<number>();
+  const form = useForm<TypeFields>({
+    defaultValues: {
+      title: row?.title ?? "",
+      particulars: row ? toFields(row.particulars) : [],
+      checklists: [...(row?.checklists ?? [])],
+    },
+  });
+  const { register, control, formState, watch } = form;
+  const lines = useFieldArray({ control, name: "particulars" });
+  const chosen = watch("checklists");
+  const written = watch("particulars");
+  const wanted = wantedBy(checklists, chosen, written);
+  const submit = form.handleSubmit((fields) =>
+    guard(async () => {
+      const taken = new Set(types.map((one) => one.assetType));
+      const assetType = row?.assetType ?? nameFor(fields.title, taken, "asset");
+      const body: AssetTypeBody = {
+        assetType,
+        title: fields.title.trim(),
+        particulars: fromFields(fields.particulars),
+        checklists: fields.checklists,
+      };
+      const { version } = await sendJson<{ version: number }>(
+        "PUT",
+        `/api/asset-types/${assetType}`,
+        body,
+      );
+      await queries.invalidateQueries({ queryKey: ["asset-types"] });
+      setSaved(version);
+      if (!row) navigate(`/asset-types/${assetType}`, { replace: true });
+    }),
+  );
+  return (
+    <DeskPage
+      current="asset-types"
+      dock={
+        <Buttons>
+          <Button disabled={formState.isSubmitting} onClick={() => void submit()}>
+            {d("types.save")}
+          </Button>
+        </Buttons>
+      }
+    >
+      <TitleBlock
+        number={row ? String(row.version) : undefined}
+        title={watch("title") || d("types.new")}
+        second={row && d("types.version", { version: row.version })}
+        actions={
+          <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
+            {d("types.title")}
+          </WordLink>
+        }
+      />
+      {saved !== undefined && <StateLine>{d("types.saved", { version: saved })}</StateLine>}
+      <form onSubmit={submit} noValidate>
+        <LeafWords>
+          <LineField
+            label={d("types.name")}
+            autoComplete="off"
+            error={formState.errors.title && d("field.needed")}
+            {...register("title", { validate: (title) => title.trim() !== "" })}
+          />
+          {refused}
+        </LeafWords>
+        <PlaceHeading title={d("types.particulars")} aside={String(lines.fields.length)} />
+        <LeafWords>
+          <p className="second">{d("types.particulars-about")}</p>
+        </LeafWords>
+        {lines.fields.map((line, at) => (
+          <ParticularLine
+            key={line.id}
+            {...{ at, register }}
+            kind={written[at]?.kind ?? "number"}
+            title={written[at]?.title ?? ""}
+            onRemove={() => lines.remove(at)}
+          />
+        ))}
+        <LeafWords>
+          <WordButton onClick={() => lines.append(EMPTY_FIELD)}>{d("types.add")}</WordButton>
+          {wanted.length > 0 && (
+            <p>
+              <WordButton onClick={() => lines.append(wanted)}>
+                {d("types.from-checklists", {
+                  names: wanted.map((one) => one.title).join(", "),
+                })}
+              </WordButton>
+            </p>
+          )}
+        </LeafWords>
+        <PlaceHeading title={d("types.checklists")} />
+        <LeafWords>
+          {checklists.length === 0 && <p>{d("types.no-checklists")}</p>}
+          {checklists
+            .filter((one) => one.status === "issued" || chosen.includes(one.id))
+            .map((one) => (
+              <label key={one.id} className="desk-tick">
+                <input type="checkbox" value={one.id} {...register("checklists")} />
+                <span>{one.document.title}</span>
+              </label>
+            ))}
+        </LeafWords>
+      </form>
+    </DeskPage>
+  );
+};
+
+/** Particulars that the chosen checklists need and the type does not have yet. */
+const wantedBy = (
+  checklists: readonly ChecklistRow[],
+  chosen: readonly string[],
+  written: readonly ParticularField[],
+): ParticularField[] => {
+  const have = new Set(Object.keys(fromFields(written)));
+  const wanted = new Map<string, ParticularField>();
+  for (const row of checklists) {
+    if (!chosen.includes(row.id)) continue;
+    for (const field of toFields(row.document.particulars ?? {}))
+      if (!have.has(field.name)) wanted.set(field.name, field);
+  }
+  return [...wanted.values()];
+};
+
+const ParticularLine = ({
+  at,
+  kind,
+  title,
+  register,
+  onRemove,
+}: {
+  readonly at: number;
+  readonly kind: ParticularField["kind"];
+  readonly title: string;
+  readonly register: UseFormRegister<TypeFields>;
+  readonly onRemove: () => void;
+}) => (
+  <div className="desk-line">
+    <LeafWords>
+      <FieldPair>
+        <LineField
+          label={d("types.p-title")}
+          autoComplete="off"
+          {...register(`particulars.${at}.title`)}
+        />
+        <SelectField
+          label={d("types.p-kind")}
+          options={(["number", "string", "boolean"] as const).map((value) => ({
+            value,
+            label: d(`types.kind-${value}`),
+          }))}
+          {...register(`particulars.${at}.kind`)}
+        />
+      </FieldPair>
+      {kind !== "boolean" && (
+        <FieldPair>
+          {kind === "number" && (
+            <LineField
+              label={d("types.p-unit")}
+              help={d("types.p-unit-help")}
+              autoComplete="off"
+              {...register(`particulars.${at}.unit`)}
+            />
+          )}
+          <LineField
+            label={d("types.p-choices")}
+            autoComplete="off"
+            {...register(`particulars.${at}.choices`)}
+          />
+        </FieldPair>
+      )}
+      {kind === "number" && (
+        <FieldPair>
+          <LineField
+            label={d("types.p-min")}
+            inputMode="decimal"
+            {...register(`particulars.${at}.minimum`)}
+          />
+          <LineField
+            label={d("types.p-max")}
+            inputMode="decimal"
+            {...register(`particulars.${at}.maximum`)}
+          />
+        </FieldPair>
+      )}
+      <WordButton quiet onClick={onRemove}>
+        {d("types.p-remove", { title: title || String(at + 1) })}
+      </WordButton>
+    </LeafWords>
+  </div>
+);
