@@ -108,6 +108,7 @@ export const DESK_PAGES = {
   "intervals.dates": "Its next ten dates",
   "intervals.dates-from": "done today and on each due day after",
   "intervals.window": "from {earliest} to {latest}",
+  "intervals.every-wrong": "A whole number, such as 6",
   "intervals.save": "Put in force",
   "intervals.saved": "In force. Every date of its assets follows it now.",
   "intervals.end": "End it…",

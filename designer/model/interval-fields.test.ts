@@ -1,0 +1,43 @@
+import { civilDate, formatCivilDate } from "@roundbook/schemas";
+import { expect, test } from "vitest";
+import {
+  definitionOf,
+  EMPTY_INTERVAL,
+  nextWindows,
+  ruleOf,
+  toIntervalFields,
+} from "./interval-fields.ts";
+
+const fields = {
+  ...EMPTY_INTERVAL,
+  title: "Ladder, formal inspection",
+  assetType: "ladder",
+  checklist: "00000000-0000-7000-8000-000000000001",
+  basis: "own practice",
+};
+
+test("an interval goes into its form and comes back the same", () => {
+  for (const change of [
+    { early: "14", late: "7" },
+    { every: "1", unit: "Y" as const },
+    { kind: "by-result" as const, score: "building", early: "30" },
+  ]) {
+    const definition = definitionOf({ ...fields, ...change });
+    expect(definition).not.toBeNull();
+    if (definition) expect(definitionOf(toIntervalFields(definition))).toEqual(definition);
+  }
+});
+
+test("without a whole number of months there is no rule", () => {
+  for (const every of ["", "0", "six", "1.5", "-3"])
+    expect(ruleOf({ ...fields, every })).toBeNull();
+});
+
+test("the preview counts each date from the day before it was done", () => {
+  const windows = nextWindows({ kind: "from-last-done", every: "P6M" }, civilDate(2026, 10, 31), 3);
+  expect(windows.map(({ due }) => formatCivilDate(due))).toEqual([
+    "2027-04-30",
+    "2027-10-30",
+    "2028-04-30",
+  ]);
+});

@@ -1,0 +1,207 @@
+import {
+  Button,
+  Buttons,
+  FieldPair,
+  LeafWords,
+  LineField,
+  Loading,
+  PlaceHeading,
+  SelectField,
+  StateLine,
+  TitleBlock,
+  WordButton,
+  WordLink,
+} from "@roundbook/runner/form";
+import type { AssetTypeRow, ChecklistRow, IntervalRow } from "@roundbook/schemas";
+import { useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { useForm } from "react-hook-form";
+import { useLocation, useParams } from "wouter";
+import { d } from "../messages/desk.ts";
+import {
+  definitionOf,
+  EMPTY_INTERVAL,
+  type IntervalFields,
+  ruleOf,
+  toIntervalFields,
+} from "../model/interval-fields.ts";
+import { sendJson } from "./client.ts";
+import { DeskPage } from "./desk-page.tsx";
+import { NextDates } from "./next-dates.tsx";
+import { useAssetTypes, useChecklists, useIntervals } from "./queries.ts";
+import { useRefused } from "./use-refused.tsx";
+
+export const IntervalPage = () => {
+  const { id = "new" } = useParams<{ id: string }>();
+  const intervals = useIntervals();
+  const types = useAssetTypes();
+  const checklists = useChecklists();
+  if (!intervals.data || !types.data || !checklists.data) {
+    return (
+      <DeskPage current="intervals">
+        <Loading label={d("app.opening")} />
+      </DeskPage>
+    );
+  }
+  const row = intervals.data.find((one) => one.id === id);
+  return <IntervalForm key={id} {...{ row, types: types.data, checklists: checklists.data }} />;
+};
+
+const scoresOf = (checklists: readonly ChecklistRow[], id: string) =>
+  Object.entries(checklists.find((one) => one.id === id)?.document.scores ?? {}).filter(
+    ([, score]) => score.bands.some((band) => band.next !== undefined),
+  );
+
+const IntervalForm = ({
+  row,
+  types,
+  checklists,
+}: {
+  readonly row: IntervalRow | undefined;
+  readonly types: readonly AssetTypeRow[];
+  readonly checklists: readonly ChecklistRow[];
+}) => {
+  const [, navigate] = useLocation();
+  const queries = useQueryClient();
+  const { refused, guard } = useRefused();
+  const [saved, setSaved] = useState(false);
+  const [ending, setEnding] = useState(false);
+  const form = useForm<IntervalFields>({
+    defaultValues: row ? toIntervalFields(row.definition) : EMPTY_INTERVAL,
+  });
+  const { register, watch, formState } = form;
+  const fields = watch();
+  const rule = ruleOf(fields);
+  const scores = scoresOf(checklists, fields.checklist);
+  const needed = (value: string) => value.trim() !== "" || d("field.needed");
+  const submit = form.handleSubmit((values) =>
+    guard(async () => {
+      const definition = definitionOf(values);
+      if (!definition) return;
+      const reply = await sendJson<{ id: string } | undefined>(
+        row ? "PUT" : "POST",
+        row ? `/api/intervals/${row.id}` : "/api/intervals",
+        definition,
+      );
+      await queries.invalidateQueries({ queryKey: ["intervals"] });
+      setSaved(true);
+      if (reply && !row) navigate(`/intervals/${reply.id}`, { replace: true });
+    }),
+  );
+  const end = () =>
+    guard(async () => {
+      if (!row) return;
+      if (!ending) return setEnding(true);
+      await sendJson("DELETE", `/api/intervals/${row.id}`);
+      await queries.invalidateQueries({ queryKey: ["intervals"] });
+      navigate("/intervals");
+    });
+  return (
+    <DeskPage
+      current="intervals"
+      facing={<NextDates rule={rule} />}
+      dock={
+        <Buttons>
+          {row && (
+            <Button kind="secondary" onClick={() => void end()}>
+              {d(ending ? "intervals.end-sure" : "intervals.end")}
+            </Button>
+          )}
+          <Button disabled={formState.isSubmitting} onClick={() => void submit()}>
+            {d("intervals.save")}
+          </Button>
+        </Buttons>
+      }
+    >
+      <TitleBlock
+        title={fields.title || d("intervals.new")}
+        second={d("intervals.caution")}
+        actions={
+          <WordLink href="/designer/intervals" onFollow={() => navigate("/intervals")}>
+            {d("intervals.title")}
+          </WordLink>
+        }
+      />
+      {saved && <StateLine>{d("intervals.saved")}</StateLine>}
+      <form onSubmit={submit} noValidate>
+        <LeafWords>
+          {refused}
+          <LineField
+            label={d("intervals.name")}
+            autoComplete="off"
+            error={formState.errors.title?.message}
+            {...register("title", { validate: needed })}
+          />
+          <SelectField
+            label={d("intervals.type")}
+            none="…"
+            options={types.map((one) => ({ value: one.assetType, label: one.title }))}
+            error={formState.errors.assetType?.message}
+            {...register("assetType", { validate: needed })}
+          />
+          <SelectField
+            label={d("intervals.checklist")}
+            none="…"
+            options={checklists
+              .filter((one) => one.status === "issued")
+              .map((one) => ({ value: one.id, label: one.document.title }))}
+            error={formState.errors.checklist?.message}
+            {...register("checklist", { validate: needed })}
+          />
+        </LeafWords>
+        <PlaceHeading title={d("intervals.how")} />
+        <LeafWords>
+          <SelectField
+            label={d("intervals.how")}
+            options={(["from-last-done", "by-result"] as const).map((value) => ({
+              value,
+              label: d(`intervals.${value}`),
+            }))}
+            {...register("kind")}
+          />
+          {fields.kind === "from-last-done" ? (
+            <FieldPair>
+              <LineField
+                label={d("intervals.every")}
+                inputMode="numeric"
+                error={formState.errors.every?.message}
+                {...register("every", {
+                  validate: () => ruleOf(form.getValues()) !== null || d("intervals.every-wrong"),
+                })}
+              />
+              <SelectField
+                label={d("intervals.unit")}
+                options={[
+                  { value: "D", label: d("intervals.days") },
+                  { value: "W", label: d("intervals.weeks") },
+                  { value: "M", label: d("intervals.months") },
+                  { value: "Y", label: d("intervals.years") },
+                ]}
+                {...register("unit")}
+              />
+            </FieldPair>
+          ) : scores.length === 0 ? (
+            <p>{d("intervals.no-score")}</p>
+          ) : (
+            <SelectField
+              label={d("intervals.score")}
+              none="…"
+              options={scores.map(([name, score]) => ({ value: name, label: score.title }))}
+              error={formState.errors.score?.message}
+              {...register("score", { validate: needed })}
+            />
+          )}
+          <FieldPair>
+            <LineField label={d("intervals.early")} inputMode="numeric" {...register("early")} />
+            <LineField label={d("intervals.late")} inputMode="numeric" {...register("late")} />
+          </FieldPair>
+          <LineField
+            label={d("intervals.basis")}
+            help={d("intervals.basis-help")}
+            {...register("basis")}
+          />
+        </LeafWords>
+      </form>
+    </DeskPage>
+  );
+};
