@@ -9,7 +9,6 @@ import {
   SelectField,
   StateLine,
   TitleBlock,
-  WordButton,
   WordLink,
 } from "@roundbook/runner/form";
 import type { AssetTypeRow, ChecklistRow, IntervalRow } from "@roundbook/schemas";

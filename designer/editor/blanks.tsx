@@ -1,0 +1,153 @@
+import { AreaField, Blank, Button, LineField, WordButton } from "@roundbook/runner/form";
+import { type ReactNode, useState } from "react";
+import { e } from "../messages/editor.ts";
+import { useDesk } from "./desk.tsx";
+
+/** A blank that opens its editor under the sentence. */
+export const OpenBlank = ({
+  id,
+  label,
+  children,
+}: {
+  readonly id: string;
+  readonly label?: string;
+  readonly children: ReactNode;
+}) => {
+  const { open, setOpen } = useDesk();
+  return (
+    <Blank expanded={open === id} onPress={() => setOpen(open === id ? null : id)} label={label}>
+      {children}
+    </Blank>
+  );
+};
+
+/** The editor of whichever of a sentence's blanks is open. */
+export const useOpened = (editors: Readonly<Record<string, () => ReactNode>>): ReactNode => {
+  const { open } = useDesk();
+  return open !== null && Object.hasOwn(editors, open) ? editors[open]?.() : undefined;
+};
+
+/** A line of text; Enter or leaving it takes it over, an unreadable one stays with its error. */
+export const TextEdit = ({
+  label,
+  help,
+  value,
+  many,
+  mono,
+  onTake,
+}: {
+  readonly label: string;
+  readonly help?: string;
+  readonly value: string;
+  /** Several lines. */
+  readonly many?: boolean;
+  readonly mono?: boolean;
+  /** Gives back what is wrong with the text, or nothing when it was taken over. */
+  readonly onTake: (text: string) => string | undefined;
+}) => {
+  const { setOpen } = useDesk();
+  const [text, setText] = useState(value);
+  const [error, setError] = useState<string>();
+  const take = (): boolean => {
+    const wrong = text === value ? undefined : onTake(text);
+    setError(wrong);
+    return wrong === undefined;
+  };
+  const close = () => take() && setOpen(null);
+  const shared = {
+    label,
+    help,
+    error,
+    value: text,
+    autoFocus: true,
+    className: mono ? "mono" : undefined,
+    onBlur: take,
+  };
+  return (
+    <div className="blank-edit">
+      {many ? (
+        <AreaField
+          {...shared}
+          rows={Math.min(12, text.split("\n").length + 1)}
+          onChange={(event) => setText(event.target.value)}
+        />
+      ) : (
+        <LineField
+          {...shared}
+          autoComplete="off"
+          onChange={(event) => setText(event.target.value)}
+          onKeyDown={(event) => {
+            if (event.key === "Enter") close();
+            if (event.key === "Escape") setOpen(null);
+          }}
+        />
+      )}
+      <Button kind="secondary" onClick={close}>
+        {e("ed.done")}
+      </Button>
+    </div>
+  );
+};
+
+/** One of a few words. */
+export const ChoiceEdit = <Value extends string>({
+  label,
+  choices,
+  chosen,
+  onChoose,
+}: {
+  readonly label: string;
+  readonly choices: readonly { value: Value; label: string }[];
+  readonly chosen: Value | null;
+  readonly onChoose: (value: Value) => void;
+}) => {
+  const { setOpen } = useDesk();
+  return (
+    <fieldset className="blank-choices">
+      <legend className="second">{label}</legend>
+      {choices.map((choice) => (
+        <WordButton
+          key={choice.value}
+          chosen={choice.value === chosen}
+          onClick={() => {
+            onChoose(choice.value);
+            setOpen(null);
+          }}
+        >
+          {choice.label}
+        </WordButton>
+      ))}
+    </fieldset>
+  );
+};
+
+/** Any of a few words. */
+export const ManyEdit = <Value extends string>({
+  label,
+  choices,
+  chosen,
+  onChange,
+}: {
+  readonly label: string;
+  readonly choices: readonly { value: Value; label: string }[];
+  readonly chosen: readonly Value[];
+  readonly onChange: (chosen: Value[]) => void;
+}) => (
+  <fieldset className="blank-choices">
+    <legend className="second">{label}</legend>
+    {choices.map(({ value, label: word }) => (
+      <label key={value} className="desk-tick">
+        <input
+          type="checkbox"
+          checked={chosen.includes(value)}
+          onChange={(event) =>
+            onChange(
+              event.target.checked ? [...chosen, value] : chosen.filter((one) => one !== value),
+            )
+          }
+        />
+        <span>{word}</span>
+      </label>
+    ))}
+  </fieldset>
+);

@@ -1,0 +1,22 @@
+import type { FormulaEngine } from "@roundbook/schemas";
+import { createContext, useContext } from "react";
+import type { DraftDocument } from "../model/draft-document.ts";
+
+/** What every sentence of the editor works on. */
+export interface EditorDesk {
+  readonly document: DraftDocument;
+  apply(next: DraftDocument, tag?: string): void;
+  /** The blank that is open: one at a time. */
+  readonly open: string | null;
+  setOpen(id: string | null): void;
+  readonly engine: FormulaEngine | undefined;
+}
+
+const DeskContext = createContext<EditorDesk | null>(null);
+export const DeskProvider = DeskContext.Provider;
+
+export const useDesk = (): EditorDesk => {
+  const desk = useContext(DeskContext);
+  if (!desk) throw new Error("useDesk outside DeskProvider");
+  return desk;
+};

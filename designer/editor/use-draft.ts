@@ -1,0 +1,120 @@
+import type { DraftRow, Problem } from "@roundbook/schemas";
+import { useQueryClient } from "@tanstack/react-query";
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { DraftDocument } from "../model/draft-document.ts";
+import { begin, change, type History, redo, undo } from "../model/history.ts";
+import { Refusal, sendJson, Unreachable } from "../pages/client.ts";
+
+const PAUSE_MS = 700;
+
+export type Keeping =
+  | { readonly state: "kept"; readonly at: string }
+  | { readonly state: "keeping" }
+  | { readonly state: "away" }
+  | { readonly state: "refused"; readonly problems: readonly Problem[] }
+  | { readonly state: "conflict"; readonly theirs: DraftRow };
+
+export interface DraftDesk {
+  readonly document: DraftDocument;
+  readonly history: History<DraftDocument>;
+  readonly keeping: Keeping;
+  /** Problems the server found in what it keeps. */
+  readonly served: readonly Problem[];
+  /** Changes with one tag in a row are one step back. */
+  apply(next: DraftDocument, tag?: string): void;
+  undo(): void;
+  redo(): void;
+  takeTheirs(): void;
+  keepMine(): void;
+  /** Resolves when everything written is kept; to the revision kept. */
+  flush(): Promise<number>;
+}
+
+/** A draft under work: its history, and its keeping on the server under a revision. */
+export const useDraft = (row: DraftRow): DraftDesk => {
+  const queries = useQueryClient();
+  const [history, setHistory] = useState(() => begin(row.document as unknown as DraftDocument));
+  const [keeping, setKeeping] = useState<Keeping>({ state: "kept", at: row.changedAt });
+  const [served, setServed] = useState<readonly Problem[]>(row.problems);
+  const revision = useRef(row.revision);
+  const latest = useRef(history.present);
+  const saved = useRef(history.present);
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const saving = useRef<Promise<void>>(Promise.resolve());
+
+  const save = useCallback(async () => {
+    const document = latest.current;
+    if (document === saved.current) return;
+    setKeeping({ state: "keeping" });
+    try {
+      const kept = await sendJson<DraftRow>("PUT", `/api/drafts/${row.checklist}`, {
+        revision: revision.current,
+        document,
+      });
+      revision.current = kept.revision;
+      saved.current = document;
+      setServed(kept.problems);
+      setKeeping({ state: "kept", at: kept.changedAt });
+      queries.setQueryData(["draft", row.checklist], kept);
+    } catch (error) {
+      if (error instanceof Unreachable) setKeeping({ state: "away" });
+      else if (error instanceof Refusal && error.status === 409)
+        setKeeping({ state: "conflict", theirs: error.reply.current as DraftRow });
+      else if (error instanceof Refusal) setKeeping({ state: "refused", problems: error.problems });
+      else throw error;
+    }
+  }, [row.checklist, queries]);
+
+  const saveSoon = useCallback(() => {
+    clearTimeout(timer.current);
+    timer.current = setTimeout(() => {
+      saving.current = saving.current.then(save);
+    }, PAUSE_MS);
+  }, [save]);
+
+  const step = useCallback(
+    (next: History<DraftDocument>) => {
+      latest.current = next.present;
+      setHistory(next);
+      saveSoon();
+    },
+    [saveSoon],
+  );
+  const flush = useCallback(async () => {
+    clearTimeout(timer.current);
+    saving.current = saving.current.then(save);
+    await saving.current;
+    return revision.current;
+  }, [save]);
+  useEffect(() => () => void flush(), [flush]);
+
+  const adopt = (kept: DraftRow) => {
+    revision.current = kept.revision;
+  };
+  return {
+    document: history.present,
+    history,
+    keeping,
+    served,
+    apply: (next, tag) => step(change(history, next, tag ?? null)),
+    undo: () => step(undo(history)),
+    redo: () => step(redo(history)),
+    takeTheirs: () => {
+      if (keeping.state !== "conflict") return;
+      adopt(keeping.theirs);
+      const theirs = keeping.theirs.document as unknown as DraftDocument;
+      saved.current = theirs;
+      latest.current = theirs;
+      setHistory(change(history, theirs));
+      setServed(keeping.theirs.problems);
+      setKeeping({ state: "kept", at: keeping.theirs.changedAt });
+    },
+    keepMine: () => {
+      if (keeping.state !== "conflict") return;
+      adopt(keeping.theirs);
+      saved.current = keeping.theirs.document as unknown as DraftDocument;
+      void flush();
+    },
+    flush,
+  };
+};
