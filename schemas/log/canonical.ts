@@ -1,3 +1,5 @@
+import { isPlainText } from "../shared/plain-text.ts";
+
 const LONE_SURROGATE = /\p{Surrogate}/u;
 
 const refuse = (what: string): never => {
@@ -5,23 +7,43 @@ const refuse = (what: string): never => {
 };
 
 function text(value: string): string {
+  if (isPlainText(value)) return `"${value}"`;
   if (LONE_SURROGATE.test(value)) refuse("a lone surrogate");
   return JSON.stringify(value);
 }
 
+/** Default sort compares UTF-16 code units, as RFC 8785 §3.2.3 asks; most names stand so already. */
+function inOrder(names: string[]): readonly string[] {
+  for (let index = 1; index < names.length; index += 1)
+    if ((names[index - 1] ?? "") > (names[index] ?? "")) return names.sort();
+  return names;
+}
+
 function members(value: object): string {
-  // The root of any realm's prototypes, or none: a Date or a Map has another and is no JSON.
   const prototype: unknown = Object.getPrototypeOf(value);
-  if (prototype !== null && Object.getPrototypeOf(prototype) !== null) refuse("a class instance");
+  // The root of any realm's prototypes, or none: a Date or a Map has another and is no JSON.
+  if (
+    prototype !== Object.prototype &&
+    prototype !== null &&
+    Object.getPrototypeOf(prototype) !== null
+  )
+    refuse("a class instance");
   const object = value as Readonly<Record<string, unknown>>;
   let out = "";
-  // Default sort compares UTF-16 code units, as RFC 8785 §3.2.3 asks.
-  for (const key of Object.keys(object).sort()) {
-    const member = object[key];
+  for (const name of inOrder(Object.keys(object))) {
+    const member = object[name];
     if (member === undefined) continue;
-    out += `${out === "" ? "" : ","}${text(key)}:${canonicalize(member)}`;
+    if (out !== "") out += ",";
+    out += `${text(name)}:${canonicalize(member)}`;
   }
   return `{${out}}`;
+}
+
+function elements(list: readonly unknown[]): string {
+  let out = "";
+  for (let index = 0; index < list.length; index += 1)
+    out += index === 0 ? canonicalize(list[index]) : `,${canonicalize(list[index])}`;
+  return `[${out}]`;
 }
 
 /**
@@ -40,9 +62,7 @@ export function canonicalize(value: unknown): string {
       return value ? "true" : "false";
     case "object":
       if (value === null) return "null";
-      return Array.isArray(value)
-        ? `[${Array.from(value, canonicalize).join(",")}]`
-        : members(value);
+      return Array.isArray(value) ? elements(value) : members(value);
     default:
       return refuse(typeof value);
   }

@@ -1,3 +1,4 @@
+import { isPlainText } from "./plain-text.ts";
 import { at, type Problem, problem } from "./problem.ts";
 
 /** What a document may weigh before anything else looks at it. */
@@ -6,12 +7,11 @@ export interface Measures {
   readonly depth: number;
 }
 
-/** Bytes of a string in UTF-8; a lone surrogate counts as its replacement character. */
-const utf8Length = (text: string): number => {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: it asks for ASCII alone
-  if (/^[\x00-\x7f]*$/.test(text)) return text.length;
+/** Bytes of a string in JSON and UTF-8; a lone surrogate counts as its replacement character. */
+const jsonLength = (text: string): number => {
+  if (isPlainText(text)) return text.length + 2;
   let bytes = 0;
-  for (const character of text) {
+  for (const character of JSON.stringify(text)) {
     const code = character.codePointAt(0) ?? 0;
     bytes += code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
   }
@@ -52,7 +52,7 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part === "string") {
       // Each character is at least a byte: a giant string is refused without escaping it.
       if (part.length > left) return tooBig();
-      return spend(utf8Length(JSON.stringify(part))) ? null : tooBig();
+      return spend(jsonLength(part)) ? null : tooBig();
     }
     if (typeof part === "number") {
       if (!Number.isFinite(part)) return problem("", "not-json");
@@ -69,7 +69,7 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part !== "object" || !isPlain(part)) return problem("", "not-json");
     if (!spend(2)) return tooBig();
     for (const [key, child] of Object.entries(part)) {
-      if (key.length > left || !spend(utf8Length(JSON.stringify(key)) + 2)) return tooBig();
+      if (key.length > left || !spend(jsonLength(key) + 2)) return tooBig();
       const found = walk(child, depth + 1);
       if (found) return within(found, key);
     }

@@ -12,16 +12,16 @@ export const problemsOfErrors = (errors: readonly ErrorObject[] | null | undefin
   problemsOf((errors ?? []).slice(0, 1000)).slice(0, MAX_PROBLEMS);
 
 /**
- * A check of values against one schema: weight and depth first, then the schema. Compiled at the
- * first use. The type is the caller's promise, made with `FromSchema` of the same schema.
+ * A check of values against one schema: weight and depth first, then the schema; `null` limits for
+ * part of what was weighed as a whole. Compiled at the first use. The type is the caller's promise, made with `FromSchema` of the same schema.
  */
 export const compileSchema = <T>(
   schema: object,
-  limits: Measures = DOCUMENT_LIMITS,
+  limits: Measures | null = DOCUMENT_LIMITS,
 ): ((value: unknown) => Result<T>) => {
   let validate: ReturnType<ReturnType<typeof createAjv>["compile"]> | undefined;
   return (value) => {
-    const heavy = measure(value, limits);
+    const heavy = limits && measure(value, limits);
     if (heavy) return { ok: false, problems: [heavy] };
     validate ??= createAjv().compile(schema);
     if (validate(value)) return { ok: true, value: value as T };

@@ -7,7 +7,7 @@ import {
   fromHex,
   hashLeaf,
   type Judgement,
-  leafBytes,
+  leafText,
   parseCivilDate,
   type SealedLeaf,
   toHex,
@@ -70,13 +70,13 @@ export async function appendLog(tx: Db, prepared: readonly Prepared[]): Promise<
     const seq = state.size + 1 + position;
     const receivedAt = new Date(one.receivedAt).toISOString();
     const leaf: SealedLeaf = { seq, hash, receivedAt, judgement, engine, flags };
-    const bytes = leafBytes(leaf);
-    frontier = appendLeaf(frontier, hashLeaf(bytes, sha256), sha256);
+    const text = leafText(leaf);
+    frontier = appendLeaf(frontier, hashLeaf(Buffer.from(text), sha256), sha256);
     sealed.push({ entry, leaf });
     docs.push({
       seq,
       entry: one.canonical,
-      leaf: Buffer.from(bytes).toString(),
+      leaf: text,
       signature: one.signature,
     });
     heads.push({

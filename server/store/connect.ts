@@ -21,7 +21,12 @@ export interface Connection {
 const WAIT_MILLISECONDS = 250;
 const COMMON = ["PRAGMA foreign_keys=ON", "PRAGMA temp_store=MEMORY", "PRAGMA cache_size=-65536"];
 const PRAGMAS = {
-  write: ["PRAGMA journal_mode=WAL", "PRAGMA synchronous=FULL", ...COMMON],
+  write: [
+    "PRAGMA journal_mode=WAL",
+    "PRAGMA synchronous=FULL",
+    "PRAGMA wal_autocheckpoint=8000",
+    ...COMMON,
+  ],
   read: ["PRAGMA query_only=ON", "PRAGMA mmap_size=268435456", ...COMMON],
 } as const;
 

@@ -13,8 +13,9 @@ import {
 import { compileSchema } from "@roundbook/schemas/validate";
 
 const parseHead = compileSchema<Entry>(ENTRY_SCHEMA);
+// Weighed with its head.
 const bodies = new Map(
-  ENTRY_KINDS.map((kind: EntryKind) => [kind, compileSchema<unknown>(BODY_SCHEMAS[kind])]),
+  ENTRY_KINDS.map((kind: EntryKind) => [kind, compileSchema<unknown>(BODY_SCHEMAS[kind], null)]),
 );
 
 /** Days and instants that match their pattern and that no calendar has. */
