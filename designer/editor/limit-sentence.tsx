@@ -1,5 +1,6 @@
 import { printUnit, Sentence, WordButton } from "@roundbook/runner/form";
 import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
+import type { ReactNode } from "react";
 import { e } from "../messages/editor.ts";
 import { changePoint } from "../model/commands.ts";
 import { optionsOf } from "../model/draft-document.ts";
@@ -57,7 +58,7 @@ export const LimitSentence = ({
   const bounds = boundsOf(limit);
   const words = accepted(point);
   const byWord = point.$ref === "#/$defs/check" || point.$ref === "#/$defs/choice";
-  const editors: Record<string, () => React.ReactNode> = {
+  const editors: Record<string, () => ReactNode> = {
     [id("severity")]: () => (
       <ChoiceEdit
         label={e("l.severity")}

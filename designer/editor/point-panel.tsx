@@ -37,7 +37,6 @@ export const PointPanel = ({
       <AskSentences name={name} point={point} />
       {(point.limits ?? []).map((limit, at) => (
         // A limit has no identity but its place.
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
         <LimitSentence key={at} {...{ name, point, limit, at }} />
       ))}
       {canLimit(point) && <ThenSentence name={name} point={point} />}
