@@ -60,11 +60,10 @@ export const TextEdit = ({
     error,
     value: text,
     autoFocus: true,
-    className: mono ? "mono" : undefined,
     onBlur: take,
   };
   return (
-    <div className="blank-edit">
+    <div className={mono ? "blank-edit mono-edit" : "blank-edit"}>
       {many ? (
         <AreaField
           {...shared}

@@ -37,8 +37,6 @@ export const FormulaEdit = ({
     // A formula that does not stand yet is still kept: the footnotes say what is wrong with it.
     return onTake(text) ?? wrong;
   };
-  const help = [unit ? e("s.in") + " " + printUnit(unit) : "", known === "" ? "" : `${known}`]
-    .filter(Boolean)
-    .join(". ");
+  const help = [unit && `${e("s.in")} ${printUnit(unit)}`, known].filter(Boolean).join(". ");
   return <TextEdit mono label={label} help={help || undefined} value={value} onTake={check} />;
 };

@@ -1,4 +1,4 @@
-import { AreaField, Button, Buttons, LeafWords, Sheet } from "@roundbook/runner/form";
+import { AreaField, Button, Buttons, Sheet } from "@roundbook/runner/form";
 import { useState } from "react";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
@@ -31,9 +31,8 @@ export const JsonSheet = ({
       close={d("issued.close")}
       onClose={onClose}
     >
-      <LeafWords>
+      <div className="mono-edit json-edit">
         <AreaField
-          className="mono"
           label={e("json.label")}
           rows={18}
           spellCheck={false}
@@ -41,7 +40,7 @@ export const JsonSheet = ({
           value={text}
           onChange={(event) => setText(event.target.value)}
         />
-      </LeafWords>
+      </div>
       <Buttons>
         <Button onClick={take}>{e("json.take")}</Button>
       </Buttons>

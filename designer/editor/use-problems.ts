@@ -1,0 +1,33 @@
+import { type FormulaEngine, lintChecklist, type Problem, usesFormulas } from "@roundbook/schemas";
+import { useDeferredValue, useEffect, useMemo, useState } from "react";
+import type { DraftDocument } from "../model/draft-document.ts";
+import { problemsOf } from "./problem-place.ts";
+
+/** The formula engine, once a checklist has a formula. */
+export const useEngine = (document: DraftDocument): FormulaEngine | undefined => {
+  const [engine, setEngine] = useState<FormulaEngine>();
+  const needed = useMemo(() => usesFormulas(document), [document]);
+  useEffect(() => {
+    if (!needed || engine) return;
+    void import("@roundbook/schemas/formulas").then(({ createFormulaEngine }) => {
+      const made = createFormulaEngine();
+      setEngine(() => made);
+    });
+  }, [needed, engine]);
+  return engine;
+};
+
+/** What stands in the way of issuing, found while typing; the server's own findings beside it. */
+export const useProblems = (
+  document: DraftDocument,
+  engine: FormulaEngine | undefined,
+  served: readonly Problem[],
+): readonly Problem[] => {
+  const looked = useDeferredValue(document);
+  return useMemo(() => {
+    const linted = lintChecklist(looked, engine);
+    // What the server said of an older text is only repeated where this one still has the place.
+    const standing = served.filter(({ code }) => !linted.some((one) => one.code === code));
+    return problemsOf(linted, looked === document ? standing : []);
+  }, [looked, document, engine, served]);
+};

@@ -1,0 +1,79 @@
+import { canonicalize } from "@roundbook/schemas";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { addGroup, addPoint, changePoint, removePoint } from "./commands.ts";
+import { differences } from "./difference.ts";
+import { type DraftDocument, emptyDocument } from "./draft-document.ts";
+
+const door = (): DraftDocument => {
+  const begun = addGroup(emptyDocument("Fire door"), "Gaps");
+  const gap = addPoint(begun, "reading", "Gap at the head", "gaps").document;
+  const closes = addPoint(gap, "check", "Closes fully?", "gaps").document;
+  return changePoint(closes, "gap_at_the_head", (point) => ({
+    ...point,
+    quantity: { unit: "mm", decimals: 1 },
+    limits: [{ min: 2, max: 4, basis: "BS 8214 as commonly quoted" }],
+  }));
+};
+
+test("nothing changed is no change", () => {
+  expect(differences(door(), door())).toEqual([]);
+});
+
+test("a limit says how it was and how it is", () => {
+  const tighter = changePoint(door(), "gap_at_the_head", (point) => ({
+    ...point,
+    limits: [{ min: 2, max: 3, basis: "the door's own papers" }],
+  }));
+  expect(differences(door(), tighter)).toEqual([
+    {
+      kind: "limits",
+      about: "Gap at the head",
+      was: "Fails below 2\u00a0mm or above 4\u00a0mm. (BS 8214 as commonly quoted)",
+      is: "Fails below 2\u00a0mm or above 3\u00a0mm. (the door's own papers)",
+    },
+  ]);
+});
+
+test("points that come and go are named", () => {
+  const changed = addPoint(
+    removePoint(door(), "closes_fully"),
+    "photo",
+    "Picture",
+    "gaps",
+  ).document;
+  expect(differences(door(), changed).map(({ kind, about }) => [kind, about])).toEqual([
+    ["gone", "Closes fully?"],
+    ["added", "Picture"],
+  ]);
+});
+
+test("whatever member is changed, some change is told", () => {
+  const members: ((document: DraftDocument) => DraftDocument)[] = [
+    (document) => ({ ...document, title: "Door" }),
+    (document) => ({ ...document, cautions: ["Do not wedge."] }),
+    (document) => ({ ...document, minutes: 5 }),
+    (document) => ({ ...document, description: "Quarterly." }),
+    (document) => ({ ...document, values: { most: { const: 4, unit: "mm" } } }),
+    (document) => ({ ...document, particulars: { rating: { title: "Rating" } } }),
+    (document) => ({ ...document, groups: [] }),
+    (document) =>
+      changePoint(document, "closes_fully", (point) => ({ ...point, ask: { mandatory: false } })),
+    (document) =>
+      changePoint(document, "closes_fully", (point) => ({
+        ...point,
+        grade: { means: "danger-now" },
+      })),
+    (document) => ({
+      ...document,
+      groups: document.groups?.map((one) => ({ ...one, groupAnswer: true })),
+    }),
+  ];
+  fc.assert(
+    fc.property(fc.subarray(members, { minLength: 1 }), (chosen) => {
+      const after = chosen.reduce((document, change) => change(document), door());
+      expect(canonicalize(after)).not.toBe(canonicalize(door()));
+      expect(differences(door(), after)).not.toEqual([]);
+    }),
+  );
+});

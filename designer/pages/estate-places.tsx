@@ -1,0 +1,134 @@
+import {
+  Button,
+  Empty,
+  FieldPair,
+  LeafWords,
+  LineField,
+  PlaceHeading,
+  Row,
+  Rows,
+  SelectField,
+} from "@roundbook/runner/form";
+import type { AddPlace, PlaceRow } from "@roundbook/schemas";
+import { useQueryClient } from "@tanstack/react-query";
+import { useForm } from "react-hook-form";
+import { d } from "../messages/desk.ts";
+import { es } from "../messages/estate.ts";
+import { sendJson } from "./client.ts";
+import { usePlaces } from "./queries.ts";
+import { useRefused } from "./use-refused.tsx";
+
+const LEVELS = ["site", "building", "floor", "room"] as const;
+
+/** Names from the site down, for a line that has no place of its own in the list. */
+export const pathOf = (places: readonly PlaceRow[], place: PlaceRow): string => {
+  const parent = places.find((one) => one.id === place.parent);
+  return parent ? `${pathOf(places, parent)} › ${place.name}` : place.name;
+};
+
+export const Places = () => {
+  const places = usePlaces().data ?? [];
+  const sorted = [...places].sort((a, b) => (pathOf(places, a) < pathOf(places, b) ? -1 : 1));
+  return (
+    <section>
+      <PlaceHeading title={es("place.title")} aside={String(places.length)} />
+      {places.length === 0 && (
+        <Empty sentence={es("place.none")}>
+          <p>{es("place.none-next")}</p>
+        </Empty>
+      )}
+      <Rows>
+        {sorted.map((place) => (
+          <Row
+            key={place.id}
+            number={place.code}
+            name={place.name}
+            second={place.parent === null ? place.zone : pathOf(places, place)}
+            due={es(`place.level-${place.level}`)}
+          />
+        ))}
+      </Rows>
+      <AddPlaceForm places={sorted} />
+    </section>
+  );
+};
+
+const AddPlaceForm = ({ places }: { readonly places: readonly PlaceRow[] }) => {
+  const queries = useQueryClient();
+  const { refused, guard } = useRefused();
+  const form = useForm({
+    defaultValues: {
+      level: "room" as AddPlace["level"],
+      parent: "",
+      code: "",
+      name: "",
+      zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    },
+  });
+  const { register, formState, watch } = form;
+  const level = places.length === 0 ? "site" : watch("level");
+  const needed = (value: string) => value.trim() !== "" || d("field.needed");
+  const submit = form.handleSubmit((fields) =>
+    guard(async () => {
+      const body: AddPlace = {
+        level,
+        parent: level === "site" ? null : fields.parent,
+        code: fields.code.trim(),
+        name: fields.name.trim(),
+        ...(level === "site" ? { zone: fields.zone.trim() } : {}),
+      };
+      await sendJson("POST", "/api/places", body);
+      await queries.invalidateQueries({ queryKey: ["places"] });
+      form.reset({ ...fields, code: "", name: "" });
+    }),
+  );
+  return (
+    <form onSubmit={submit} noValidate aria-label={es("place.add")}>
+      <LeafWords>
+        <h3>{es("place.add")}</h3>
+        <FieldPair>
+          <LineField
+            label={es("place.name")}
+            autoComplete="off"
+            error={formState.errors.name?.message}
+            {...register("name", { validate: needed })}
+          />
+          <LineField
+            label={es("place.code")}
+            autoComplete="off"
+            error={formState.errors.code?.message}
+            {...register("code", { validate: needed })}
+          />
+        </FieldPair>
+        <FieldPair>
+          {places.length > 0 && (
+            <SelectField
+              label={es("place.level")}
+              options={LEVELS.map((value) => ({ value, label: es(`place.level-${value}`) }))}
+              {...register("level")}
+            />
+          )}
+          {level === "site" ? (
+            <LineField
+              label={es("place.zone")}
+              error={formState.errors.zone?.message}
+              {...register("zone", { validate: needed })}
+            />
+          ) : (
+            <SelectField
+              label={es("place.parent")}
+              none={es("asset.choose")}
+              options={places.map((place) => ({ value: place.id, label: pathOf(places, place) }))}
+              error={formState.errors.parent?.message}
+              {...register("parent", { validate: needed })}
+            />
+          )}
+        </FieldPair>
+        {refused}
+        <Button kind="secondary" type="submit" disabled={formState.isSubmitting}>
+          {es("place.go")}
+        </Button>
+      </LeafWords>
+    </form>
+  );
+};

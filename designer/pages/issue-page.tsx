@@ -1,0 +1,175 @@
+import {
+  AreaField,
+  Button,
+  LeafWords,
+  Loading,
+  PlaceHeading,
+  Row,
+  Rows,
+  TitleBlock,
+  useMessages,
+  WordLink,
+} from "@roundbook/runner/form";
+import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
+import { useQuery, useQueryClient } from "@tanstack/react-query";
+import { useMemo, useState } from "react";
+import { useLocation, useParams } from "wouter";
+import { isWarning } from "../editor/problem-place.ts";
+import { useEngine, useProblems } from "../editor/use-problems.ts";
+import { d } from "../messages/desk.ts";
+import { e } from "../messages/editor.ts";
+import { differences } from "../model/difference.ts";
+import type { DraftDocument } from "../model/draft-document.ts";
+import { getJson, sendJson } from "./client.ts";
+import { DeskPage } from "./desk-page.tsx";
+import { useChecklists } from "./queries.ts";
+import { useSession } from "./session.tsx";
+import { useRefused } from "./use-refused.tsx";
+
+export const IssuePage = () => {
+  const { id = "" } = useParams<{ id: string }>();
+  const draft = useQuery({
+    queryKey: ["draft-to-issue", id],
+    queryFn: () => getJson<DraftRow>(`/api/drafts/${id}`),
+    staleTime: 0,
+    gcTime: 0,
+  });
+  const checklists = useChecklists();
+  if (!draft.data || !checklists.data) {
+    return (
+      <DeskPage current="checklists">
+        {draft.isError ? (
+          <LeafWords>{e("ed.gone")}</LeafWords>
+        ) : (
+          <Loading label={d("app.opening")} />
+        )}
+      </DeskPage>
+    );
+  }
+  const newest = checklists.data.find((one) => one.id === id);
+  return <Issue row={draft.data} newest={newest} />;
+};
+
+const Changes = ({ newest, document }: { newest: ChecklistRow; document: DraftDocument }) => {
+  const changes = useMemo(() => differences(newest.document, document), [newest, document]);
+  return (
+    <section>
+      <PlaceHeading title={e("issue.changes")} aside={String(changes.length)} />
+      {changes.length === 0 && (
+        <LeafWords>{e("issue.no-changes", { issue: newest.issue })}</LeafWords>
+      )}
+      <Rows>
+        {changes.map((change) => (
+          <Row
+            key={`${change.kind} ${change.about}`}
+            name={change.about}
+            second={change.was && <del>{change.was}</del>}
+            more={change.is && <span className="written">{change.is}</span>}
+            due={e(`diff.${change.kind}`)}
+          />
+        ))}
+      </Rows>
+    </section>
+  );
+};
+
+const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefined }) => {
+  const [, navigate] = useLocation();
+  const queries = useQueryClient();
+  const { person } = useSession();
+  const { say } = useMessages();
+  const { refused, guard } = useRefused();
+  const [reason, setReason] = useState("");
+  const [working, setWorking] = useState(false);
+  const document = row.document as unknown as DraftDocument;
+  const engine = useEngine(document);
+  const problems = useProblems(document, engine, row.problems);
+  const standing = problems.filter((one) => !isWarning(one));
+  const warnings = problems.filter(isWarning);
+  const issue = row.lastIssue + 1;
+  const back = `/draft/${row.checklist}`;
+  const go = () =>
+    guard(async () => {
+      setWorking(true);
+      try {
+        const issued = await sendJson<{ hash: string }>(
+          "POST",
+          `/api/drafts/${row.checklist}/issue`,
+          { revision: row.revision, ...(reason.trim() === "" ? {} : { reason: reason.trim() }) },
+        );
+        await queries.invalidateQueries({ queryKey: ["drafts"] });
+        await queries.invalidateQueries({ queryKey: ["checklists"] });
+        navigate(`/checklist/${issued.hash}`, { replace: true });
+      } finally {
+        setWorking(false);
+      }
+    });
+  return (
+    <DeskPage current="checklists">
+      <TitleBlock
+        number={String(issue)}
+        title={document.title}
+        second={
+          newest
+            ? e("issue.replaces", { issue: newest.issue })
+            : e("issue.first", { title: document.title })
+        }
+        actionsAbove
+        actions={
+          <WordLink href={`/designer${back}`} onFollow={() => navigate(back)}>
+            {e("issue.back")}
+          </WordLink>
+        }
+      />
+      {standing.length > 0 && (
+        <section>
+          <PlaceHeading title={e("issue.stands")} aside={String(standing.length)} />
+          <Rows>
+            {standing.map((problem) => (
+              <Row
+                key={problem.pointer + problem.code}
+                name={say(problem)}
+                second={<span className="mono">{problem.pointer}</span>}
+              />
+            ))}
+          </Rows>
+        </section>
+      )}
+      {warnings.length > 0 && (
+        <section>
+          <PlaceHeading title={e("issue.look")} aside={String(warnings.length)} />
+          <Rows>
+            {warnings.map((problem) => (
+              <Row
+                key={problem.pointer + problem.code}
+                name={say(problem)}
+                second={<span className="mono">{problem.pointer}</span>}
+              />
+            ))}
+          </Rows>
+        </section>
+      )}
+      {newest && <Changes newest={newest} document={document} />}
+      <section>
+        <PlaceHeading title={e("issue.title", { issue })} />
+        <LeafWords>
+          <AreaField
+            label={e("issue.why")}
+            value={reason}
+            maxLength={1000}
+            onChange={(event) => setReason(event.target.value)}
+          />
+          <p className="second">{e("issue.final", { next: issue + 1 })}</p>
+          <p className="second">{e("issue.caution")}</p>
+          {refused}
+          <p>
+            <Button disabled={standing.length > 0 || working} onClick={() => void go()}>
+              {e("issue.go", { issue })}
+            </Button>{" "}
+            <span className="second">{e("issue.as", { name: person.name })}</span>
+          </p>
+        </LeafWords>
+      </section>
+    </DeskPage>
+  );
+};
