@@ -1,0 +1,56 @@
+import {
+  LeafWords,
+  PlaceHeading,
+  printNumber,
+  Row,
+  Rows,
+  useMessages,
+} from "@roundbook/runner/form";
+import type { ImportReport } from "@roundbook/schemas";
+import { es } from "../messages/estate.ts";
+
+/** What an import did, or would do: counts, and every fault with its line and column. */
+export const ImportResult = ({ report }: { readonly report: ImportReport }) => {
+  const { say } = useMessages();
+  return (
+    <section aria-live="polite">
+      <PlaceHeading title={es(report.trial ? "import.trial-done" : "import.run-done")} />
+      <LeafWords>
+        <p>
+          <strong>
+            {es("import.counts", {
+              rows: printNumber(report.rows),
+              entries: printNumber(report.newEntries),
+              assets: printNumber(report.newAssets),
+              already: printNumber(report.already),
+              bad: printNumber(report.badRows),
+            })}
+          </strong>
+        </p>
+        <p className="second">{es(report.badRows > 0 ? "import.again" : "import.no-faults")}</p>
+      </LeafWords>
+      {report.problems.length > 0 && (
+        <>
+          <PlaceHeading title={es("import.faults")} aside={printNumber(report.badRows)} />
+          <Rows>
+            {report.problems.map(({ row, column, problem }, at) => (
+              <Row
+                // A line may have one fault twice.
+                // biome-ignore lint/suspicious/noArrayIndexKey: see above
+                key={at}
+                number={row === 0 ? undefined : String(row)}
+                name={say(problem)}
+                second={[row === 0 ? es("import.file") : es("import.line", { row }), column]
+                  .filter(Boolean)
+                  .join(", ")}
+              />
+            ))}
+          </Rows>
+          {report.badRows > report.problems.length && (
+            <LeafWords>{es("import.more", { count: report.problems.length })}</LeafWords>
+          )}
+        </>
+      )}
+    </section>
+  );
+};
