@@ -35,6 +35,12 @@ export interface SampledFile {
   readonly sample: readonly (readonly string[])[];
 }
 
+/** A file the server keeps until it is brought in. */
+export interface Uploaded extends SampledFile {
+  readonly id: string;
+  readonly delimiter: string;
+}
+
 const columnOf = (file: SampledFile, column: string): string[] => {
   const at = file.columns.indexOf(column);
   return at < 0 ? [] : file.sample.map((line) => line[at] ?? "");

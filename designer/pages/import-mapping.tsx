@@ -19,9 +19,9 @@ import {
   type MappingFields,
   mappingOf,
   particularColumns,
+  type Uploaded,
 } from "../model/mapping-fields.ts";
 import { sendJson } from "./client.ts";
-import type { Uploaded } from "./import-page.tsx";
 import { ImportResult } from "./import-result.tsx";
 import { useAssetTypes, useChecklists, usePlaces } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";

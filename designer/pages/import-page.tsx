@@ -9,16 +9,11 @@ import {
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { es } from "../messages/estate.ts";
-import type { SampledFile } from "../model/mapping-fields.ts";
+import type { Uploaded } from "../model/mapping-fields.ts";
 import { send } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { ImportMappingForm } from "./import-mapping.tsx";
 import { useRefused } from "./use-refused.tsx";
-
-export interface Uploaded extends SampledFile {
-  readonly id: string;
-  readonly delimiter: string;
-}
 
 /** A file of assets or of past results: read, mapped, tried, and only then brought in. */
 export const ImportPage = () => {
@@ -108,7 +103,6 @@ const Sample = ({ file }: { readonly file: Uploaded }) => (
         <tbody>
           {file.sample.slice(0, 5).map((line, at) => (
             // Lines of a file have no identity but their place.
-            // biome-ignore lint/suspicious/noArrayIndexKey: see above
             <tr key={at}>
               {file.columns.map((column, index) => (
                 <td key={column}>{line[index]}</td>

@@ -36,7 +36,6 @@ export const ImportResult = ({ report }: { readonly report: ImportReport }) => {
             {report.problems.map(({ row, column, problem }, at) => (
               <Row
                 // A line may have one fault twice.
-                // biome-ignore lint/suspicious/noArrayIndexKey: see above
                 key={at}
                 number={row === 0 ? undefined : String(row)}
                 name={say(problem)}
