@@ -104,7 +104,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [asJson, setAsJson] = useState(false);
   const [sure, setSure] = useState(false);
   const engine = useEngine(document);
-  const problems = useProblems(document, engine, desk.served);
+  const problems = useProblems(document, engine, keeping.state === "kept" ? desk.served : []);
   const standing = problems.filter((one) => !isWarning(one)).length;
   useUndoKeys(desk);
   const editorDesk = useMemo<EditorDesk>(

@@ -42,7 +42,9 @@ export const JsonSheet = ({
         />
       </div>
       <Buttons>
-        <Button onClick={take}>{e("json.take")}</Button>
+        <Button kind="primary" onClick={take}>
+          {e("json.take")}
+        </Button>
       </Buttons>
     </Sheet>
   );

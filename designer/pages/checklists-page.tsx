@@ -54,7 +54,7 @@ const NewChecklist = () => {
             {...form.register("title", { validate: (title) => title.trim() !== "" })}
           />
           {refused}
-          <Button type="submit" disabled={form.formState.isSubmitting}>
+          <Button kind="primary" type="submit" disabled={form.formState.isSubmitting}>
             {d("list.new-go")}
           </Button>
         </LeafWords>

@@ -106,7 +106,7 @@ const IntervalForm = ({
               {d(ending ? "intervals.end-sure" : "intervals.end")}
             </Button>
           )}
-          <Button disabled={formState.isSubmitting} onClick={() => void submit()}>
+          <Button kind="primary" disabled={formState.isSubmitting} onClick={() => void submit()}>
             {d("intervals.save")}
           </Button>
         </Buttons>

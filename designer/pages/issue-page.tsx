@@ -163,7 +163,11 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
           <p className="second">{e("issue.caution")}</p>
           {refused}
           <p>
-            <Button disabled={standing.length > 0 || working} onClick={() => void go()}>
+            <Button
+              kind="primary"
+              disabled={standing.length > 0 || working}
+              onClick={() => void go()}
+            >
               {e("issue.go", { issue })}
             </Button>{" "}
             <span className="second">{e("issue.as", { name: person.name })}</span>

@@ -81,7 +81,7 @@ const WithdrawSheet = ({
         {refused}
       </LeafWords>
       <Buttons>
-        <Button disabled={reason.trim() === ""} onClick={() => void withdraw()}>
+        <Button kind="primary" disabled={reason.trim() === ""} onClick={() => void withdraw()}>
           {d("issued.withdraw-go")}
         </Button>
       </Buttons>

@@ -102,7 +102,7 @@ const TypeForm = ({
       current="asset-types"
       dock={
         <Buttons>
-          <Button disabled={formState.isSubmitting} onClick={() => void submit()}>
+          <Button kind="primary" disabled={formState.isSubmitting} onClick={() => void submit()}>
             {d("types.save")}
           </Button>
         </Buttons>

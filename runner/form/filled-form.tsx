@@ -7,9 +7,10 @@ import { onFormKey } from "./form-keys.ts";
 import type { ChecklistFormProps } from "./form-props.ts";
 import { Button, Buttons } from "./look/button.tsx";
 import { useMessages } from "./messages/messages.tsx";
+import type { Filled } from "./model/filled.ts";
 import { sectionsOf } from "./model/sections.ts";
 import { fieldProps, SectionView } from "./section-view.tsx";
-import { type Filled, useFilling } from "./use-filling.ts";
+import { useFilling } from "./use-filling.ts";
 import { useOpened } from "./use-opened.ts";
 import { type Place, useSteps } from "./use-steps.ts";
 

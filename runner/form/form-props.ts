@@ -1,7 +1,7 @@
 import type { Answers, Checklist, Evidence, Judgement, Particulars } from "@roundbook/schemas";
 import type { ReactNode } from "react";
 import type { LastReading, PhotoDoor } from "./fields/field.ts";
-import type { Filled } from "./use-filling.ts";
+import type { Filled } from "./model/filled.ts";
 
 /** What the form gives a page to put in its places: the leaf, and the dock at its foot. */
 export interface FormParts {

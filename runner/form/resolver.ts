@@ -1,6 +1,6 @@
 import { type Checklist, validateAnswers } from "@roundbook/schemas";
 import type { FieldErrors, Resolver } from "react-hook-form";
-import { type FilledValues, toFilled } from "./use-filling.ts";
+import { type FilledValues, toFilled } from "./model/filled.ts";
 
 /** Validity only (is it a well-formed answer?): limits and completeness are the judge's. */
 export const answersResolver =

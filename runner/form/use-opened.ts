@@ -2,9 +2,9 @@ import type { Judge, Judgement, LimitJudgement, Particulars } from "@roundbook/s
 import { useMemo, useState } from "react";
 import type { Draft } from "./fields/field.ts";
 import { openingDraft, quantityOf } from "./fields/reading-entry.ts";
+import type { Filled } from "./model/filled.ts";
 import type { Section } from "./model/sections.ts";
 import type { OpenedPoint } from "./section-view.tsx";
-import type { Filled } from "./use-filling.ts";
 import type { Place } from "./use-steps.ts";
 
 export interface OpenedInput {

@@ -141,7 +141,7 @@ const FirstOwner = ({
           {isSubmitting && <p role="status">{work("begin.working")}</p>}
         </LeafWords>
         <Buttons>
-          <Button type="submit" disabled={isSubmitting}>
+          <Button kind="primary" type="submit" disabled={isSubmitting}>
             {work(`begin.${mode}-go`)}
           </Button>
         </Buttons>

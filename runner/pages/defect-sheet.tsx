@@ -104,7 +104,11 @@ export const DefectSheet = ({
             />
           )}
           <Buttons>
-            <Button type="submit" disabled={step === null || form.formState.isSubmitting}>
+            <Button
+              kind="primary"
+              type="submit"
+              disabled={step === null || form.formState.isSubmitting}
+            >
               {book("defects.write")}
             </Button>
           </Buttons>

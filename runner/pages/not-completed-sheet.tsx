@@ -71,7 +71,7 @@ export const NotCompletedSheet = ({
         <p className="second">{work("not.stays")}</p>
       </LeafWords>
       <Buttons>
-        <Button disabled={reason === null || writing} onClick={() => void submit()}>
+        <Button kind="primary" disabled={reason === null || writing} onClick={() => void submit()}>
           {work("not.write")}
         </Button>
       </Buttons>

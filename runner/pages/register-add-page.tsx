@@ -101,7 +101,7 @@ export const AddAssetPage = () => {
           >
             {book("add.another")}
           </Button>
-          <Button disabled={formState.isSubmitting} onClick={() => void add(true)()}>
+          <Button kind="primary" disabled={formState.isSubmitting} onClick={() => void add(true)()}>
             {book("add.open")}
           </Button>
         </Buttons>

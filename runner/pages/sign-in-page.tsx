@@ -78,7 +78,7 @@ export const SignInPage = ({
           {waiting > 0 && <p className="second">{w("state.waiting", { count: waiting })}</p>}
         </LeafWords>
         <Buttons>
-          <Button type="submit" disabled={form.formState.isSubmitting}>
+          <Button kind="primary" type="submit" disabled={form.formState.isSubmitting}>
             {work("sign.go")}
           </Button>
         </Buttons>

@@ -125,7 +125,11 @@ export const WrittenPage = () => {
             {work("written.round")}
           </Button>
           {next && nextIssue && (
-            <ButtonLink href={`/fill/${next.asset.id}/${nextIssue.hash}`} onFollow={navigate}>
+            <ButtonLink
+              kind="primary"
+              href={`/fill/${next.asset.id}/${nextIssue.hash}`}
+              onFollow={navigate}
+            >
               {work("written.open", { number: next.asset.number })}
             </ButtonLink>
           )}

@@ -3,7 +3,7 @@ import { act } from "react";
 import { createRoot } from "react-dom/client";
 import { ChecklistForm } from "../checklist-form.tsx";
 import type { ChecklistFormProps, FinishedFilling } from "../form-props.ts";
-import type { Filled } from "../use-filling.ts";
+import type { Filled } from "../model/filled.ts";
 
 declare global {
   var IS_REACT_ACT_ENVIRONMENT: boolean;
