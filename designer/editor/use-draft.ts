@@ -5,7 +5,7 @@ import type { DraftDocument } from "../model/draft-document.ts";
 import { begin, change, type History, redo, undo } from "../model/history.ts";
 import { Refusal, sendJson, Unreachable } from "../pages/client.ts";
 
-const PAUSE_MS = 700;
+const PAUSE_MS = 400;
 
 export type Keeping =
   | { readonly state: "kept"; readonly at: string }
@@ -86,7 +86,16 @@ export const useDraft = (row: DraftRow): DraftDesk => {
     await saving.current;
     return revision.current;
   }, [save]);
-  useEffect(() => () => void flush(), [flush]);
+  useEffect(() => {
+    const leaving = () => void flush();
+    window.addEventListener("pagehide", leaving);
+    document.addEventListener("visibilitychange", leaving);
+    return () => {
+      window.removeEventListener("pagehide", leaving);
+      document.removeEventListener("visibilitychange", leaving);
+      leaving();
+    };
+  }, [flush]);
 
   const adopt = (kept: DraftRow) => {
     revision.current = kept.revision;

@@ -36,10 +36,13 @@ export const send = async (path: string, init: RequestInit = {}): Promise<Respon
 export const getJson = async <T>(path: string): Promise<T> => (await send(path)).json();
 
 export const sendJson = async <T>(method: string, path: string, body?: unknown): Promise<T> => {
+  const text = body === undefined ? undefined : JSON.stringify(body);
   const response = await send(path, {
     method,
     headers: { "content-type": "application/json" },
-    body: body === undefined ? undefined : JSON.stringify(body),
+    body: text,
+    // What is sent while the page is left still arrives; browsers allow 64 KiB for it.
+    keepalive: (text?.length ?? 0) < 30_000,
   });
   return response.status === 204 ? (undefined as T) : response.json();
 };
