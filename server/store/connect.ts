@@ -22,9 +22,11 @@ const WAIT_MILLISECONDS = 250;
 const COMMON = ["PRAGMA foreign_keys=ON", "PRAGMA temp_store=MEMORY", "PRAGMA cache_size=-65536"];
 const PRAGMAS = {
   write: [
+    // Only a new file takes it: documents of some kilobytes then fit a page instead of a chain.
+    "PRAGMA page_size=16384",
     "PRAGMA journal_mode=WAL",
     "PRAGMA synchronous=FULL",
-    "PRAGMA wal_autocheckpoint=8000",
+    "PRAGMA wal_autocheckpoint=2000",
     ...COMMON,
   ],
   read: ["PRAGMA query_only=ON", "PRAGMA mmap_size=268435456", ...COMMON],

@@ -23,8 +23,8 @@ import { judgeFor } from "./judge-for.ts";
 import { readNewestIssue } from "./read-checklists.ts";
 import { readAssetTypes, readPlaces } from "./read-register.ts";
 
-/** At most two entries a row and a few places: well within one append. */
-const ROWS_AT_ONCE = 400;
+/** Enough that a commit is rare, few enough that other writers wait a moment only. */
+const ROWS_AT_ONCE = 800;
 
 /**
  * Imports a CSV file, or with `trial` reports what an import would do and writes nothing: both run
