@@ -35,6 +35,8 @@ export const IntervalPage = () => {
   const intervals = useIntervals();
   const types = useAssetTypes();
   const checklists = useChecklists();
+  // Held above the form, which begins anew under the address a new interval gets.
+  const [saved, setSaved] = useState(false);
   if (!intervals.data || !types.data || !checklists.data) {
     return (
       <DeskPage current="intervals">
@@ -43,7 +45,12 @@ export const IntervalPage = () => {
     );
   }
   const row = intervals.data.find((one) => one.id === id);
-  return <IntervalForm key={id} {...{ row, types: types.data, checklists: checklists.data }} />;
+  return (
+    <IntervalForm
+      key={id}
+      {...{ row, types: types.data, checklists: checklists.data, saved, setSaved }}
+    />
+  );
 };
 
 const scoresOf = (checklists: readonly ChecklistRow[], id: string) =>
@@ -55,15 +62,18 @@ const IntervalForm = ({
   row,
   types,
   checklists,
+  saved,
+  setSaved,
 }: {
   readonly row: IntervalRow | undefined;
   readonly types: readonly AssetTypeRow[];
   readonly checklists: readonly ChecklistRow[];
+  readonly saved: boolean;
+  setSaved(saved: boolean): void;
 }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const { refused, guard } = useRefused();
-  const [saved, setSaved] = useState(false);
   const [ending, setEnding] = useState(false);
   const form = useForm<IntervalFields>({
     defaultValues: row ? toIntervalFields(row.definition) : EMPTY_INTERVAL,

@@ -41,6 +41,8 @@ export const TypePage = () => {
   const { name = "new" } = useParams<{ name: string }>();
   const types = useAssetTypes();
   const checklists = useChecklists();
+  // Held above the form, which begins anew under the name a new type gets.
+  const [saved, setSaved] = useState<number>();
   const row = types.data?.find((one) => one.assetType === name);
   if (!types.data || !checklists.data) {
     return (
@@ -49,22 +51,30 @@ export const TypePage = () => {
       </DeskPage>
     );
   }
-  return <TypeForm key={name} {...{ row, types: types.data, checklists: checklists.data }} />;
+  return (
+    <TypeForm
+      key={name}
+      {...{ row, types: types.data, checklists: checklists.data, saved, setSaved }}
+    />
+  );
 };
 
 const TypeForm = ({
   row,
   types,
   checklists,
+  saved,
+  setSaved,
 }: {
   readonly row: AssetTypeRow | undefined;
   readonly types: readonly AssetTypeRow[];
   readonly checklists: readonly ChecklistRow[];
+  readonly saved: number | undefined;
+  setSaved(version: number): void;
 }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const { refused, guard } = useRefused();
-  const [saved, setSaved] = useState<number>();
   const form = useForm<TypeFields>({
     defaultValues: {
       title: row?.title ?? "",
