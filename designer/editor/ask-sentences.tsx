@@ -2,6 +2,7 @@ import { english, Sentence } from "@roundbook/runner/form";
 import { ABSENCE_REASONS, type AbsenceReason, type PointDefinition } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
 import { changePoint } from "../model/commands.ts";
+import { formulaWords } from "../model/formula-words.ts";
 import { ChoiceEdit, ManyEdit, OpenBlank, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
 import { FormulaEdit } from "./formula-edit.tsx";
@@ -24,7 +25,7 @@ export const AskSentences = ({
   const opened = useOpened({
     [id("when")]: () => (
       <FormulaEdit
-        condition
+        wanted={{ condition: true }}
         label={e("l.when")}
         value={ask.when ?? ""}
         onTake={(text) => {
@@ -58,8 +59,10 @@ export const AskSentences = ({
   const absent = (ask.absentAllowed ?? []).map(reason).join(", ");
   return (
     <Sentence verb={e("verb.when")} opened={opened}>
-      <OpenBlank id={id("when")}>{ask.when ?? e("s.always")}</OpenBlank>
-      {"; it "}
+      <OpenBlank id={id("when")}>
+        {ask.when ? formulaWords(document, ask.when) : e("s.always")}
+      </OpenBlank>
+      {`; ${e("s.it")} `}
       <OpenBlank id={id("mandatory")}>{e(ask.mandatory ? "s.must" : "s.may")}</OpenBlank>
       {", "}
       <OpenBlank id={id("absent")}>

@@ -1,5 +1,5 @@
-import { AreaField, Blank, Button, LineField, WordButton } from "@roundbook/runner/form";
-import { type ReactNode, useState } from "react";
+import { AreaField, Blank, Button, LineField, Sentence, WordButton } from "@roundbook/runner/form";
+import { type ReactNode, useId, useState } from "react";
 import { e } from "../messages/editor.ts";
 import { useDesk } from "./desk.tsx";
 
@@ -34,6 +34,7 @@ export const TextEdit = ({
   value,
   many,
   mono,
+  offered,
   onTake,
 }: {
   readonly label: string;
@@ -42,6 +43,8 @@ export const TextEdit = ({
   /** Several lines. */
   readonly many?: boolean;
   readonly mono?: boolean;
+  /** Words to choose from while typing. */
+  readonly offered?: readonly string[];
   /** Gives back what is wrong with the text, or nothing when it was taken over. */
   readonly onTake: (text: string) => string | undefined;
 }) => {
@@ -54,6 +57,7 @@ export const TextEdit = ({
     return wrong === undefined;
   };
   const close = () => take() && setOpen(null);
+  const list = useId();
   const shared = {
     label,
     help,
@@ -74,12 +78,20 @@ export const TextEdit = ({
         <LineField
           {...shared}
           autoComplete="off"
+          list={offered && list}
           onChange={(event) => setText(event.target.value)}
           onKeyDown={(event) => {
             if (event.key === "Enter") close();
             if (event.key === "Escape") setOpen(null);
           }}
         />
+      )}
+      {offered && (
+        <datalist id={list}>
+          {offered.map((one) => (
+            <option key={one} value={one} />
+          ))}
+        </datalist>
       )}
       <Button kind="secondary" onClick={close}>
         {e("ed.done")}
@@ -150,3 +162,49 @@ export const ManyEdit = <Value extends string>({
     ))}
   </fieldset>
 );
+
+/** A last line that adds another: its title is asked for in place. */
+export const AddBlank = ({
+  id,
+  verb,
+  before,
+  word,
+  label,
+  onAdd,
+}: {
+  readonly id: string;
+  readonly verb?: string;
+  /** What is so as long as nothing was added. */
+  readonly before?: string;
+  readonly word: string;
+  readonly label: string;
+  readonly onAdd: (title: string) => void;
+}) => {
+  const { open, setOpen } = useDesk();
+  return (
+    <Sentence
+      verb={verb}
+      opened={
+        open === id ? (
+          <TextEdit
+            label={label}
+            value=""
+            onTake={(text) => {
+              if (text.trim() !== "") onAdd(text.trim());
+              return undefined;
+            }}
+          />
+        ) : undefined
+      }
+    >
+      {before}{" "}
+      <WordButton
+        quiet
+        aria-expanded={open === id}
+        onClick={() => setOpen(open === id ? null : id)}
+      >
+        {word}
+      </WordButton>
+    </Sentence>
+  );
+};

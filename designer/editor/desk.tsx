@@ -10,6 +10,10 @@ export interface EditorDesk {
   readonly open: string | null;
   setOpen(id: string | null): void;
   readonly engine: FormulaEngine | undefined;
+  /** Asks for the formula engine, which is fetched once somebody writes a formula. */
+  needEngine(): void;
+  /** Names that the newest issue gave to points: never given to another point. */
+  readonly retired: ReadonlySet<string>;
 }
 
 const DeskContext = createContext<EditorDesk | null>(null);

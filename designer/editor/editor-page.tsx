@@ -1,7 +1,7 @@
 import {
   Empty,
+  LeafWords,
   Loading,
-  Problems,
   StateLine,
   TitleBlock,
   useMessages,
@@ -10,22 +10,23 @@ import {
 } from "@roundbook/runner/form";
 import type { DraftRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
-import { useEffect, useMemo, useState } from "react";
+import { useCallback, useEffect, useMemo, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { getJson, sendJson } from "../pages/client.ts";
-import { DeskPage } from "../pages/desk-page.tsx";
+import { DeskPage, NarrowOnly } from "../pages/desk-page.tsx";
+import { useChecklists } from "../pages/queries.ts";
+import { useRefused } from "../pages/use-refused.tsx";
 import { AroundSentences } from "./around-sentences.tsx";
 import { DeskProvider, type EditorDesk } from "./desk.tsx";
+import { Footnotes } from "./footnotes.tsx";
 import { JsonSheet } from "./json-sheet.tsx";
 import { PointList } from "./point-list.tsx";
-import { isWarning, pointOf } from "./problem-place.ts";
+import { isWarning, placeOf } from "./problem-place.ts";
 import { Trial } from "./trial.tsx";
 import { type DraftDesk, type Keeping, useDraft } from "./use-draft.ts";
 import { useEngine, useProblems } from "./use-problems.ts";
-
-const FOOTNOTES_SHOWN = 4;
 
 export const EditorPage = () => {
   const { id = "" } = useParams<{ id: string }>();
@@ -70,7 +71,7 @@ const keptWords = (keeping: Keeping, lastIssue: number): string => {
     case "away":
       return e("ed.not-kept", { why: d("app.away") });
     case "refused":
-      return e("ed.not-kept", { why: "" });
+      return e("ed.not-kept-now");
     case "conflict":
       return e("ed.conflict");
   }
@@ -97,52 +98,58 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const { say } = useMessages();
+  const issued = useChecklists().data;
   const desk = useDraft(row);
   const { document, keeping } = desk;
   const [opened, setOpened] = useState<string | null>(null);
   const [open, setOpen] = useState<string | null>(null);
   const [asJson, setAsJson] = useState(false);
-  const [sure, setSure] = useState(false);
-  const engine = useEngine(document);
+  const [turned, setTurned] = useState(false);
+  const [asked, setAsked] = useState(false);
+  const { refused, guard } = useRefused();
+  const engine = useEngine(document, asked);
   const problems = useProblems(document, engine, keeping.state === "kept" ? desk.served : []);
+  const footnoted = problems.map((problem, at) => ({ number: at + 1, problem }));
   const standing = problems.filter((one) => !isWarning(one)).length;
   useUndoKeys(desk);
+  const needEngine = useCallback(() => setAsked(true), []);
+  const retired = useMemo(() => {
+    const newest = issued?.find((one) => one.id === row.checklist);
+    return new Set(Object.keys(newest?.document.properties ?? {}));
+  }, [issued, row.checklist]);
   const editorDesk = useMemo<EditorDesk>(
-    () => ({ document, apply: desk.apply, open, setOpen, engine }),
-    [document, desk.apply, open, engine],
+    () => ({ document, apply: desk.apply, open, setOpen, engine, needEngine, retired }),
+    [document, desk.apply, open, engine, needEngine, retired],
   );
-  const discard = async () => {
-    if (!sure) return setSure(true);
-    await sendJson("DELETE", `/api/drafts/${row.checklist}`);
-    await queries.invalidateQueries({ queryKey: ["drafts"] });
-    navigate("/");
+  const discard = () =>
+    guard(async () => {
+      await sendJson("DELETE", `/api/drafts/${row.checklist}`);
+      await queries.invalidateQueries({ queryKey: ["drafts"] });
+      navigate("/");
+    });
+  const toIssue = async () => {
+    if (await desk.flush()) navigate(`/draft/${row.checklist}/issue`);
   };
-  const goTo = (name: string | null) => {
-    setOpened(name);
-    requestAnimationFrame(() =>
-      window.document.getElementById(`point-${name}`)?.scrollIntoView({ block: "start" }),
-    );
-  };
+  const keepCopy = () =>
+    guard(async () => {
+      const copy = await desk.keepCopy(e("ed.copy", { title: document.title }));
+      navigate(`/draft/${copy}`);
+    });
   return (
     <DeskProvider value={editorDesk}>
       <DeskPage
         current="checklists"
         facing={<Trial document={document} />}
+        turned={turned}
+        onTurn={() => setTurned(false)}
         dock={
           problems.length > 0 && (
-            <Problems
-              label={e("ed.problems")}
-              footnotes={problems.slice(0, FOOTNOTES_SHOWN).map((problem, at) => {
-                const name = pointOf(document, problem);
-                return {
-                  number: at + 1,
-                  says: say(problem),
-                  right: name === null ? undefined : document.properties[name]?.title,
-                  actions: name !== null && (
-                    <WordButton onClick={() => goTo(name)}>{e("ed.go-there")}</WordButton>
-                  ),
-                };
-              })}
+            <Footnotes
+              problems={footnoted}
+              onGo={(point, blank) => {
+                setOpened(point);
+                setOpen(blank);
+              }}
             />
           )
         }
@@ -165,14 +172,11 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
               <WordButton disabled={desk.history.future.length === 0} onClick={desk.redo}>
                 {e("ed.redo")}
               </WordButton>
+              <NarrowOnly>
+                <WordButton onClick={() => setTurned(true)}>{e("trial.open")}</WordButton>
+              </NarrowOnly>
               <WordButton onClick={() => setAsJson(true)}>{e("ed.json")}</WordButton>
-              <WordButton
-                onClick={() =>
-                  void desk.flush().then(() => navigate(`/draft/${row.checklist}/issue`))
-                }
-              >
-                {e("ed.issue")}
-              </WordButton>
+              <WordButton onClick={() => void toIssue()}>{e("ed.issue")}</WordButton>
             </>
           }
         />
@@ -180,16 +184,20 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
           <StateLine>
             {e("ed.conflict")}{" "}
             <WordButton onClick={desk.takeTheirs}>{e("ed.take-theirs")}</WordButton>{" "}
-            <WordButton onClick={desk.keepMine}>{e("ed.keep-mine")}</WordButton>
+            <WordButton onClick={() => void keepCopy()}>{e("ed.keep-mine")}</WordButton>
           </StateLine>
         )}
         {keeping.state === "refused" && (
           <StateLine>
+            {keeping.problems.length === 0 && say({ code: keeping.code, params: {} })}
             {keeping.problems.map((problem) => (
-              <span key={problem.pointer + problem.code}>{say(problem)} </span>
+              <span key={problem.pointer + problem.code}>
+                {placeOf(document, problem)} {say(problem)}{" "}
+              </span>
             ))}
           </StateLine>
         )}
+        {refused && <LeafWords>{refused}</LeafWords>}
         {asJson && (
           <JsonSheet
             document={document}
@@ -198,13 +206,26 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
           />
         )}
         <AroundSentences />
-        <PointList opened={opened} onOpen={setOpened} problems={problems} />
-        <div className="draft-end">
-          <WordButton quiet onClick={() => void discard()}>
-            {e(sure ? "ed.discard-sure" : "ed.discard")}
-          </WordButton>
-        </div>
+        <PointList opened={opened} onOpen={setOpened} problems={footnoted} />
+        <Discard onDiscard={() => void discard()} />
       </DeskPage>
     </DeskProvider>
+  );
+};
+
+/** Asked twice: a draft thrown away cannot be had back. */
+const Discard = ({ onDiscard }: { readonly onDiscard: () => void }) => {
+  const [sure, setSure] = useState(false);
+  return (
+    <div className="draft-end">
+      <WordButton quiet onClick={sure ? onDiscard : () => setSure(true)}>
+        {e(sure ? "ed.discard-sure" : "ed.discard")}
+      </WordButton>
+      {sure && (
+        <WordButton quiet onClick={() => setSure(false)}>
+          {e("ed.discard-not")}
+        </WordButton>
+      )}
+    </div>
   );
 };

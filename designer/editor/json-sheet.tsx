@@ -1,9 +1,16 @@
-import { AreaField, Button, Buttons, Sheet } from "@roundbook/runner/form";
-import { useState } from "react";
+import {
+  AreaField,
+  Button,
+  Buttons,
+  type Messages,
+  Sheet,
+  useMessages,
+} from "@roundbook/runner/form";
+import { type ReactNode, useState } from "react";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
-import { readDocument } from "../model/read-document.ts";
+import { type ReadDocument, readDocument } from "../model/read-document.ts";
 
 /** The document as text: read it, or paste another in its place. */
 export const JsonSheet = ({
@@ -16,13 +23,14 @@ export const JsonSheet = ({
   readonly onClose: () => void;
 }) => {
   const [text, setText] = useState(() => JSON.stringify(document, null, 2));
-  const [error, setError] = useState<string>();
+  const { say } = useMessages();
+  const [error, setError] = useState<ReactNode>();
   const take = () => {
     const read = readDocument(text);
     if (read.ok) {
       onTake(read.document);
       onClose();
-    } else setError(read.why === null ? e("json.shape") : e("json.bad", { why: read.why }));
+    } else setError(<NotRead read={read} say={say} />);
   };
   return (
     <Sheet
@@ -47,5 +55,28 @@ export const JsonSheet = ({
         </Button>
       </Buttons>
     </Sheet>
+  );
+};
+
+const NotRead = ({
+  read,
+  say,
+}: {
+  readonly read: Exclude<ReadDocument, { ok: true }>;
+  readonly say: Messages["say"];
+}) => {
+  if ("why" in read) {
+    const { line, column, why } = read;
+    return e("json.bad", { why: e("json.at", { line, column, why }) });
+  }
+  return (
+    <>
+      {e("json.not-a-checklist")}
+      {read.problems.map((problem) => (
+        <span key={problem.pointer + problem.code} className="json-problem">
+          <span className="mono">{problem.pointer || "/"}</span> {say(problem)}
+        </span>
+      ))}
+    </>
   );
 };

@@ -6,8 +6,10 @@ import { changePoint } from "../model/commands.ts";
 import { optionsOf, withOptions } from "../model/draft-document.ts";
 import { nameFor } from "../model/names.ts";
 import { readNumber } from "../model/particular-fields.ts";
+import { readUnit } from "../model/read-unit.ts";
 import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
+import { UnitEdit } from "./unit-edit.tsx";
 
 interface Props {
   readonly name: string;
@@ -36,78 +38,68 @@ export const KindSentences = ({ name, point }: Props) => {
       ...one,
       quantity: { unit: "1", ...one.quantity, ...members },
     }));
-  const take =
-    (read: (text: string) => undefined | string) =>
-    (text: string): string | undefined =>
-      read(text);
   const editors = {
     [id("title")]: () => (
       <TextEdit
         label={e("l.question")}
         value={point.title}
-        onTake={take((text) => {
-          if (text.trim() === "") return e("l.question");
+        onTake={(text) => {
+          if (text.trim() === "") return e("l.needed");
           change((one) => ({ ...one, title: text.trim() }));
           return undefined;
-        })}
+        }}
       />
     ),
     [id("unit")]: () => (
-      <TextEdit
-        label={e("l.unit")}
-        value={quantity?.unit ?? ""}
-        onTake={take((text) => {
-          if (text.trim() === "") return e("l.unit");
-          setQuantity({ unit: text.trim() });
-          return undefined;
-        })}
-      />
+      <UnitEdit needed value={quantity?.unit} onTake={(unit) => unit && setQuantity({ unit })} />
     ),
     [id("also")]: () => (
       <TextEdit
         label={e("l.also")}
-        value={(quantity?.alsoIn ?? []).join(", ")}
-        onTake={take((text) => {
-          const alsoIn = list(text);
-          setQuantity({ alsoIn: alsoIn.length > 0 ? alsoIn : undefined });
+        value={(quantity?.alsoIn ?? []).map(printUnit).join(", ")}
+        onTake={(text) => {
+          const units = list(text).map((one) => readUnit(one) ?? one);
+          const unknown = units.find((unit) => readUnit(unit) === undefined);
+          if (unknown !== undefined) return e("l.unit-unknown", { text: unknown });
+          setQuantity({ alsoIn: units.length > 0 ? units : undefined });
           return undefined;
-        })}
+        }}
       />
     ),
     [id("decimals")]: () => (
       <TextEdit
         label={e("l.decimals")}
         value={String(quantity?.decimals ?? "")}
-        onTake={take((text) => {
+        onTake={(text) => {
           const decimals = whole(text);
-          if (decimals === undefined) return e("l.decimals");
+          if (decimals === undefined) return e("l.number-wrong");
           setQuantity({ decimals });
           return undefined;
-        })}
+        }}
       />
     ),
     [id("minimum")]: () => (
       <TextEdit
         label={e("l.minimum")}
         value={String(point.minimum ?? "")}
-        onTake={take((text) => {
-          const minimum = whole(text);
-          if (minimum === undefined) return e("l.minimum");
+        onTake={(text) => {
+          const minimum = readNumber(text);
+          if (minimum === undefined || !Number.isInteger(minimum)) return e("l.number-wrong");
           change((one) => ({ ...one, minimum }));
           return undefined;
-        })}
+        }}
       />
     ),
     [id("maximum")]: () => (
       <TextEdit
         label={e("l.maximum")}
         value={String(point.maximum ?? "")}
-        onTake={take((text) => {
+        onTake={(text) => {
           const maximum = readNumber(text);
-          if (maximum === undefined || !Number.isInteger(maximum)) return e("l.maximum");
+          if (maximum === undefined || !Number.isInteger(maximum)) return e("l.number-wrong");
           change((one) => ({ ...one, maximum }));
           return undefined;
-        })}
+        }}
       />
     ),
     [id("options")]: () => (
@@ -117,30 +109,12 @@ export const KindSentences = ({ name, point }: Props) => {
         value={optionsOf(point)
           .map(({ title }) => title)
           .join("\n")}
-        onTake={take((text) => {
+        onTake={(text) => {
           const titles = [...new Set(text.split("\n").map((one) => one.trim()))].filter(Boolean);
-          if (titles.length < 2) return e("l.options");
+          if (titles.length < 2) return e("l.options-two");
           change((one) => withOptions(one, optionsFrom(one, titles)));
           return undefined;
-        })}
-      />
-    ),
-    [id("usual")]: () => (
-      <TextEdit
-        label={e("l.range")}
-        value={
-          quantity?.plausible
-            ? `${quantity.plausible.min ?? ""} ${e("s.to")} ${quantity.plausible.max ?? ""}`
-            : ""
-        }
-        onTake={take((text) => {
-          const found = (text.match(/-?\d+(?:[.,]\d+)?/g) ?? []).map((one) => readNumber(one));
-          const [min, max] = found;
-          setQuantity({
-            plausible: min === undefined || max === undefined ? undefined : { min, max },
-          });
-          return undefined;
-        })}
+        }}
       />
     ),
     [id("help")]: () => (
@@ -148,17 +122,16 @@ export const KindSentences = ({ name, point }: Props) => {
         many
         label={e("l.help")}
         value={point.description ?? ""}
-        onTake={take((text) => {
+        onTake={(text) => {
           change(({ description: _, ...rest }) =>
             text.trim() === "" ? rest : { ...rest, description: text.trim() },
           );
           return undefined;
-        })}
+        }}
       />
     ),
   };
   const opened = useOpened(editors);
-  const usual = quantity?.plausible;
   return (
     <>
       <Sentence verb={e("verb.asks")} opened={opened}>
@@ -166,10 +139,13 @@ export const KindSentences = ({ name, point }: Props) => {
         {kind === "reading" && (
           <>
             {" "}
-            {e("s.in")} <OpenBlank id={id("unit")}>{printUnit(quantity?.unit ?? "…")}</OpenBlank>{" "}
+            {e("s.in")}{" "}
+            <OpenBlank id={id("unit")}>
+              {printUnit(quantity?.unit ?? "") || e("around.no-unit")}
+            </OpenBlank>{" "}
             {e("s.or")}{" "}
             <OpenBlank id={id("also")}>
-              {(quantity?.alsoIn ?? []).map(printUnit).join(", ") || "…"}
+              {(quantity?.alsoIn ?? []).map(printUnit).join(", ") || e("s.no-other-unit")}
             </OpenBlank>
             , {e("s.with")}{" "}
             <OpenBlank id={id("decimals")}>
@@ -198,17 +174,6 @@ export const KindSentences = ({ name, point }: Props) => {
       <Sentence verb={e("verb.helps")}>
         <OpenBlank id={id("help")}>{point.description ?? e("s.no-help")}</OpenBlank>
       </Sentence>
-      {kind === "reading" && (
-        <Sentence verb={e("verb.doubts")}>
-          {e("s.anything-outside")}{" "}
-          <OpenBlank id={id("usual")}>
-            {usual
-              ? `${usual.min} ${e("s.to")} ${usual.max} ${printUnit(quantity?.unit ?? "")}`
-              : e("s.no-range")}
-          </OpenBlank>
-          {e("s.sure")}
-        </Sentence>
-      )}
     </>
   );
 };

@@ -1,16 +1,22 @@
-import { SentencePanel, WordButton, WordList } from "@roundbook/runner/form";
-import type { PointDefinition } from "@roundbook/schemas";
+import { ProblemMark, SentencePanel, WordButton, WordList } from "@roundbook/runner/form";
+import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
 import { changePoint, duplicatePoint, movePoint, removePoint } from "../model/commands.ts";
+import { optionsOf } from "../model/draft-document.ts";
 import { addLimit } from "../model/limit-edit.ts";
 import { AskSentences } from "./ask-sentences.tsx";
 import { useDesk } from "./desk.tsx";
+import { DoubtSentence } from "./doubt-sentence.tsx";
 import { KindSentences } from "./kind-sentences.tsx";
 import { LimitSentence } from "./limit-sentence.tsx";
+import type { Footnoted } from "./problem-place.ts";
 import { ThenSentence } from "./then-sentence.tsx";
 
-const newLimit = (point: PointDefinition) =>
-  point.$ref === "#/$defs/check" ? { accept: ["ok"] } : {};
+const newLimit = (point: PointDefinition): LimitDefinition => {
+  if (point.$ref === "#/$defs/check") return { accept: ["ok"] };
+  const [option] = optionsOf(point);
+  return option ? { accept: [option.const] } : {};
+};
 
 const canLimit = (point: PointDefinition): boolean =>
   point.$ref !== "#/$defs/text" && point.$ref !== "#/$defs/photo";
@@ -19,15 +25,28 @@ const canLimit = (point: PointDefinition): boolean =>
 export const PointPanel = ({
   name,
   point,
+  problems,
   onGo,
 }: {
   readonly name: string;
   readonly point: PointDefinition;
+  readonly problems: readonly Footnoted[];
   readonly onGo: (name: string | null) => void;
 }) => {
-  const { document, apply } = useDesk();
+  const { document, apply, setOpen, retired } = useDesk();
+  const marksOf = (at: number) =>
+    problems
+      .filter(({ problem }) => problem.pointer.startsWith(`/properties/${name}/limits/${at}`))
+      .map(({ number }) => (
+        <ProblemMark key={number} number={number} label={e("ed.problem", { number })} />
+      ));
+  const limitToo = () => {
+    apply(changePoint(document, name, (one) => addLimit(one, newLimit(one))));
+    const at = point.limits?.length ?? 0;
+    setOpen(`${name}/limits/${at}/${"accept" in newLimit(point) ? "accept" : "max"}`);
+  };
   const duplicate = () => {
-    const made = duplicatePoint(document, name);
+    const made = duplicatePoint(document, name, retired);
     apply(made.document);
     onGo(made.name);
   };
@@ -37,20 +56,13 @@ export const PointPanel = ({
       <AskSentences name={name} point={point} />
       {(point.limits ?? []).map((limit, at) => (
         // A limit has no identity but its place.
-        <LimitSentence key={at} {...{ name, point, limit, at }} />
+        <LimitSentence key={at} {...{ name, point, limit, at }} marks={marksOf(at)} />
       ))}
       {canLimit(point) && <ThenSentence name={name} point={point} />}
+      {point.quantity && <DoubtSentence name={name} point={point} />}
       <div className="sentence-actions">
         <WordList>
-          {canLimit(point) && (
-            <WordButton
-              onClick={() =>
-                apply(changePoint(document, name, (one) => addLimit(one, newLimit(one))))
-              }
-            >
-              {e("ed.another-limit")}
-            </WordButton>
-          )}
+          {canLimit(point) && <WordButton onClick={limitToo}>{e("ed.another-limit")}</WordButton>}
           <WordButton onClick={() => apply(movePoint(document, name, -1))}>{e("ed.up")}</WordButton>
           <WordButton onClick={() => apply(movePoint(document, name, 1))}>
             {e("ed.down")}

@@ -1,17 +1,61 @@
 import { LINT_CODES, type Problem } from "@roundbook/schemas";
+import { pageOrder } from "../model/commands.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
+
+/** A problem with the number it has at its spot and in the footnotes. */
+export interface Footnoted {
+  readonly number: number;
+  readonly problem: Problem;
+}
 
 export const isWarning = (problem: Problem): boolean =>
   LINT_CODES[problem.code]?.level === "warning";
 
-const token = (pointer: string, at: number): string | undefined =>
-  pointer.split("/")[at]?.replaceAll("~1", "/").replaceAll("~0", "~");
+const tokens = (pointer: string): string[] =>
+  pointer
+    .split("/")
+    .slice(1)
+    .map((token) => token.replaceAll("~1", "/").replaceAll("~0", "~"));
 
 /** The point a problem lies in, or null when it lies around the points. */
 export const pointOf = (document: DraftDocument, problem: Problem): string | null => {
-  if (token(problem.pointer, 1) !== "properties") return null;
-  const name = token(problem.pointer, 2);
-  return name !== undefined && Object.hasOwn(document.properties, name) ? name : null;
+  const [member, name] = tokens(problem.pointer);
+  if (member !== "properties" || name === undefined) return null;
+  return Object.hasOwn(document.properties, name) ? name : null;
+};
+
+/** The blank of the editor in which a problem can be put right, where there is one. */
+export const blankOf = ({ pointer, code }: Problem): string | null => {
+  const [member = "", name = "", ...parts] = tokens(pointer);
+  if (member === "properties") {
+    const [part, ...rest] = parts;
+    if (part === "limits" && code === "limit-without-basis")
+      return `${name}/limits/${rest[0] ?? 0}/basis`;
+    if (part === "limits" && rest.length === 1) return `${name}/limits/${rest[0]}/max`;
+    if (part === "quantity" || part === "ask")
+      return `${name}/${part === "ask" ? "ask/" : ""}${rest[0]}`;
+    if (part === "oneOf") return `${name}/options`;
+    return part === undefined ? null : [name, part, ...rest.slice(0, 2)].join("/");
+  }
+  if (member === "particulars" || member === "values" || member === "scores")
+    return [member, name, parts[0] === "enum" ? "choices" : parts.slice(0, 3).join("/")].join("/");
+  return null;
+};
+
+/** Where it lies, as the page numbers it: "2.1 Insulation resistance". */
+export const placeOf = (document: DraftDocument, problem: Problem): string | null => {
+  const name = pointOf(document, problem);
+  if (name !== null) {
+    const order = pageOrder(document);
+    const at = order.findIndex(({ points }) => points.includes(name));
+    const index = order[at]?.points.indexOf(name) ?? 0;
+    return `${at + 1}.${index + 1} ${document.properties[name]?.title}`;
+  }
+  const [member, key = ""] = tokens(problem.pointer);
+  if (member === "particulars") return document.particulars?.[key]?.title ?? key;
+  if (member === "values") return document.values?.[key]?.title ?? key;
+  if (member === "scores") return document.scores?.[key]?.title ?? key;
+  return null;
 };
 
 /** The problems that stand in the way first; what the server found too is listed once. */

@@ -1,20 +1,14 @@
 import { Sentence } from "@roundbook/runner/form";
 import type { GradeDefinition, PointDefinition } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
+import { f } from "../messages/facts.ts";
 import { changePoint } from "../model/commands.ts";
+import { gradeWords } from "../model/fact-words.ts";
 import { ChoiceEdit, ManyEdit, OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
 
 const withinDays = (grade: GradeDefinition | undefined): string =>
   /^P(\d+)D$/.exec(grade?.within ?? "")?.[1] ?? "";
-
-const gradeWords = (grade: GradeDefinition | undefined): string => {
-  if (!grade) return e("s.ungraded");
-  const days = withinDays(grade);
-  if (grade.means === "by-a-date" && days !== "")
-    return e("s.by-a-date-within", { count: Number(days) });
-  return e(`s.${grade.means}`);
-};
 
 type Evidence = "photo" | "note";
 
@@ -50,7 +44,7 @@ export const ThenSentence = ({
         label={e("l.grade")}
         choices={(["danger-now", "by-a-date", "observation"] as const).map((value) => ({
           value,
-          label: e(`s.${value}`),
+          label: f(`grade.${value}`),
         }))}
         chosen={point.grade?.means ?? null}
         onChoose={(means) => {
@@ -65,7 +59,7 @@ export const ThenSentence = ({
         value={withinDays(point.grade)}
         onTake={(text) => {
           const days = /^\d{1,4}$/.test(text.trim()) ? Number(text.trim()) : null;
-          if (days === null) return e("l.within");
+          if (days === null) return e("l.number-wrong");
           change((one) => ({ ...one, grade: { means: "by-a-date", within: `P${days}D` } }));
           return undefined;
         }}
@@ -93,7 +87,10 @@ export const ThenSentence = ({
           : e("s.no-evidence");
   return (
     <Sentence verb={e("verb.then")} opened={opened}>
-      {e("s.a-fail-is")} <OpenBlank id={id("grade")}>{gradeWords(point.grade)}</OpenBlank>{" "}
+      {e("s.a-fail-is")}{" "}
+      <OpenBlank id={id("grade")}>
+        {point.grade ? gradeWords(point.grade) : e("s.ungraded")}
+      </OpenBlank>{" "}
       {e("s.asks-photo")} <OpenBlank id={id("evidence")}>{evidence}</OpenBlank>
     </Sentence>
   );

@@ -1,77 +1,47 @@
-import {
-  ChecklistForm,
-  FacingHead,
-  FramedPage,
-  LineField,
-  printUnit,
-  SelectField,
-  TitleBlock,
-} from "@roundbook/runner/form";
+import { ChecklistForm, FacingHead, FramedPage, TitleBlock } from "@roundbook/runner/form";
 import type { Particulars } from "@roundbook/schemas";
-import { particularsInOrder } from "@roundbook/schemas";
 import { useDeferredValue, useMemo, useState } from "react";
 import { d } from "../messages/desk.ts";
-import { e } from "../messages/editor.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { sampleParticulars } from "../model/sample.ts";
+import { TrialParticulars } from "./trial-particulars.tsx";
 
 const noPhoto = () => Promise.reject(new Error("a trial keeps no photo"));
 const noUrl = async () => undefined;
 
 /** The runner's own form, filled as a trial: it leaves no record. */
-export const Trial = ({ document }: { readonly document: DraftDocument }) => {
-  const [typed, setTyped] = useState<Record<string, string>>({});
+export const Trial = ({
+  document,
+  issue,
+}: {
+  readonly document: DraftDocument;
+  readonly issue?: number;
+}) => {
+  const [written, setWritten] = useState<Particulars>({});
   const shown = useDeferredValue(document);
-  const definitions = particularsInOrder(shown.particulars ?? {});
-  const particulars = useMemo<Particulars>(
-    () =>
-      Object.fromEntries(
-        particularsInOrder(shown.particulars ?? {}).flatMap(([name, definition]) => {
-          const text = typed[name]?.trim() ?? "";
-          if (text === "") return [];
-          const number = readNumber(text);
-          const numeric = definition.type === "number" || typeof definition.enum?.[0] === "number";
-          return [[name, numeric && number !== undefined ? number : text] as const];
-        }),
+  const particulars = useMemo<Particulars>(() => {
+    const sampled = { ...sampleParticulars(shown), ...written };
+    return Object.fromEntries(
+      Object.entries(sampled).filter(
+        ([name, value]) => value !== "" && Object.hasOwn(shown.particulars ?? {}, name),
       ),
-    [shown.particulars, typed],
-  );
+    );
+  }, [shown, written]);
   // A form remembers what it was given first: another document is another form.
   const key = useMemo(() => JSON.stringify([Object.keys(shown.properties), shown.groups]), [shown]);
-  const type = (name: string, text: string) => setTyped((before) => ({ ...before, [name]: text }));
   return (
     <>
-      <FacingHead title={d("trial.title")} aside={d("trial.aside")} />
-      {definitions.length > 0 && (
-        <div className="trial-particulars">
-          <p className="second">{e("trial.filled")}</p>
-          {definitions.map(([name, { title, unit, enum: choices }]) =>
-            choices ? (
-              <SelectField
-                key={name}
-                label={title}
-                none="…"
-                options={choices.map((one) => ({ value: String(one), label: String(one) }))}
-                value={typed[name] ?? ""}
-                onChange={(event) => type(name, event.target.value)}
-              />
-            ) : (
-              <LineField
-                key={name}
-                label={title}
-                trail={unit && printUnit(unit)}
-                value={typed[name] ?? ""}
-                onChange={(event) => type(name, event.target.value)}
-              />
-            ),
-          )}
-          <p className="second">{e("trial.undecided")}</p>
-        </div>
-      )}
+      <FacingHead title={d("trial.title")} />
+      <TrialParticulars
+        document={shown}
+        particulars={particulars}
+        onWrite={(name, value) => setWritten((before) => ({ ...before, [name]: value }))}
+      />
       {Object.keys(shown.properties).length > 0 && (
         <ChecklistForm
           key={key}
           document={shown}
+          issue={issue}
           particulars={particulars}
           keepPhoto={noPhoto}
           photoUrl={noUrl}

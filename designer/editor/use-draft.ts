@@ -6,12 +6,14 @@ import { begin, change, type History, redo, undo } from "../model/history.ts";
 import { Refusal, sendJson, Unreachable } from "../pages/client.ts";
 
 const PAUSE_MS = 400;
+/** How often a server that could not be reached is tried again. */
+const AGAIN_MS = 5000;
 
 export type Keeping =
   | { readonly state: "kept"; readonly at: string }
   | { readonly state: "keeping" }
   | { readonly state: "away" }
-  | { readonly state: "refused"; readonly problems: readonly Problem[] }
+  | { readonly state: "refused"; readonly code: string; readonly problems: readonly Problem[] }
   | { readonly state: "conflict"; readonly theirs: DraftRow };
 
 export interface DraftDesk {
@@ -25,9 +27,10 @@ export interface DraftDesk {
   undo(): void;
   redo(): void;
   takeTheirs(): void;
-  keepMine(): void;
-  /** Resolves when everything written is kept; to the revision kept. */
-  flush(): Promise<number>;
+  /** Keeps this text as a draft of a checklist of its own, beside theirs; to that checklist. */
+  keepCopy(title: string): Promise<string>;
+  /** Keeps what is written at once; whether the server has all of it now. */
+  flush(): Promise<boolean>;
 }
 
 /** A draft under work: its history, and its keeping on the server under a revision. */
@@ -60,7 +63,8 @@ export const useDraft = (row: DraftRow): DraftDesk => {
       if (error instanceof Unreachable) setKeeping({ state: "away" });
       else if (error instanceof Refusal && error.status === 409)
         setKeeping({ state: "conflict", theirs: error.reply.current as DraftRow });
-      else if (error instanceof Refusal) setKeeping({ state: "refused", problems: error.problems });
+      else if (error instanceof Refusal)
+        setKeeping({ state: "refused", code: error.code, problems: error.problems });
       else throw error;
     }
   }, [row.checklist, queries]);
@@ -84,8 +88,14 @@ export const useDraft = (row: DraftRow): DraftDesk => {
     clearTimeout(timer.current);
     saving.current = saving.current.then(save);
     await saving.current;
-    return revision.current;
+    return saved.current === latest.current;
   }, [save]);
+  const away = keeping.state === "away";
+  useEffect(() => {
+    if (!away) return;
+    const again = setInterval(() => void flush(), AGAIN_MS);
+    return () => clearInterval(again);
+  }, [away, flush]);
   useEffect(() => {
     const leaving = () => void flush();
     window.addEventListener("pagehide", leaving);
@@ -118,11 +128,13 @@ export const useDraft = (row: DraftRow): DraftDesk => {
       setServed(keeping.theirs.problems);
       setKeeping({ state: "kept", at: keeping.theirs.changedAt });
     },
-    keepMine: () => {
-      if (keeping.state !== "conflict") return;
-      adopt(keeping.theirs);
-      saved.current = keeping.theirs.document as unknown as DraftDocument;
-      void flush();
+    keepCopy: async (title) => {
+      const document = { ...latest.current, title };
+      const copy = await sendJson<DraftRow>("POST", "/api/drafts", { document });
+      // Nothing of it is written over theirs when this page is left.
+      saved.current = latest.current;
+      await queries.invalidateQueries({ queryKey: ["drafts"] });
+      return copy.checklist;
     },
     flush,
   };

@@ -3,10 +3,11 @@ import { useDeferredValue, useEffect, useMemo, useState } from "react";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { problemsOf } from "./problem-place.ts";
 
-/** The formula engine, once a checklist has a formula. */
-export const useEngine = (document: DraftDocument): FormulaEngine | undefined => {
+/** The formula engine, once a checklist has a formula or somebody is about to write one. */
+export const useEngine = (document: DraftDocument, asked = false): FormulaEngine | undefined => {
   const [engine, setEngine] = useState<FormulaEngine>();
-  const needed = useMemo(() => usesFormulas(document), [document]);
+  const used = useMemo(() => usesFormulas(document), [document]);
+  const needed = used || asked;
   useEffect(() => {
     if (!needed || engine) return;
     void import("@roundbook/schemas/formulas").then(({ createFormulaEngine }) => {

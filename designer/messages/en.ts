@@ -7,6 +7,8 @@ export const DESK_PAGES = {
   "app.asset-types": "Asset types",
   "app.intervals": "Intervals",
   "app.estate-page": "Estate",
+  "app.sites": "{count} {count|site|sites}",
+  "app.turn-back": "Back to the page",
   "app.rounds": "Go to the rounds",
   "app.opening": "Opening the designer",
   "app.not-yours": "Checklists are designed by a manager.",
@@ -47,11 +49,12 @@ export const DESK_PAGES = {
   "issued.withdraw-why": "Why is it withdrawn?",
   "issued.withdraw-go": "Withdraw it",
   "issued.withdrawn": "Withdrawn. Results judged by it stand.",
+  "issued.because": "Because: {basis}.",
   "issued.close": "Close",
   "issued.types": "Say what it is for: asset types",
 
   "trial.title": "As the caretaker will see it",
-  "trial.aside": "nothing is kept",
+  "trial.aside": "A trial: nothing is kept.",
 
   "types.title": "Asset types",
   "types.new": "A new asset type",

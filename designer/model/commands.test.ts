@@ -5,6 +5,7 @@ import {
   addPoint,
   changePoint,
   duplicatePoint,
+  moveGroup,
   movePoint,
   pageOrder,
   removeGroup,
@@ -60,6 +61,12 @@ describe("editing a checklist", () => {
       { group: null, points: ["feet_whole", "rungs_whole"] },
       { group: "measure", points: ["length"] },
     ]);
+  });
+
+  test("a group moves with its points, and not past the ends", () => {
+    const moved = moveGroup(twoGroups(), "measure", -1);
+    expect(pageOrder(moved).map(({ group }) => group)).toEqual(["measure", "look"]);
+    expect(moveGroup(moved, "measure", -1)).toBe(moved);
   });
 
   test("a copy stands beside its original under a name of its own", () => {

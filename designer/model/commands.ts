@@ -31,6 +31,19 @@ export const changeGroup = (
 ): DraftDocument =>
   mapGroups(document, (group) => (group.id === id ? { ...group, ...patch } : group));
 
+/** Moves a group with its points one place up or down. */
+export const moveGroup = (
+  document: DraftDocument,
+  id: string,
+  direction: -1 | 1,
+): DraftDocument => {
+  const groups = groupsOf(document);
+  const index = groups.findIndex((group) => group.id === id);
+  const other = index + direction;
+  if (index < 0 || other < 0 || other >= groups.length) return document;
+  return { ...document, groups: swapped(groups, index, other) };
+};
+
 /** Removes a group; its points stay, in no group. */
 export const removeGroup = (document: DraftDocument, id: string): DraftDocument => ({
   ...document,

@@ -29,8 +29,26 @@ test("a limit says how it was and how it is", () => {
     {
       kind: "limits",
       about: "Gap at the head",
-      was: "Fails below 2\u00a0mm or above 4\u00a0mm. (BS 8214 as commonly quoted)",
-      is: "Fails below 2\u00a0mm or above 3\u00a0mm. (the door's own papers)",
+      point: "gap_at_the_head",
+      was: "Fails below 2\u00a0mm or above 4\u00a0mm. Because: BS 8214 as commonly quoted.",
+      is: "Fails below 2\u00a0mm or above 3\u00a0mm. Because: the door's own papers.",
+    },
+  ]);
+});
+
+test("how a point is asked is told in words, only what differs", () => {
+  const changed = changePoint(door(), "closes_fully", (point) => ({
+    ...point,
+    ask: { mandatory: false, evidence: [{ kind: "photo", on: ["fail"] }] },
+    grade: { means: "by-a-date", within: "P14D" },
+  }));
+  expect(differences(door(), changed)).toEqual([
+    {
+      kind: "rest",
+      about: "Closes fully?",
+      point: "closes_fully",
+      was: "must be answered",
+      is: "may be left out; asks for a photo on a fail; a fail is to be put right within 14 days",
     },
   ]);
 });

@@ -1,6 +1,8 @@
-import { canonicalize, pointsInOrder } from "@roundbook/schemas";
+import { canonicalize, type PointDefinition, pointsInOrder } from "@roundbook/schemas";
+import { f } from "../messages/facts.ts";
 import type { DraftDocument } from "./draft-document.ts";
-import { limitSentence } from "./limit-sentence.ts";
+import { particularWords, pointFacts, scoreWords, valueWords } from "./fact-words.ts";
+import { limitSentence, pointNote } from "./limit-sentence.ts";
 
 export type ChangeKind =
   | "title"
@@ -20,6 +22,8 @@ export type ChangeKind =
 export interface Change {
   readonly kind: ChangeKind;
   readonly about: string;
+  /** The point's name, where it is about one. */
+  readonly point?: string;
   readonly was?: string;
   readonly is?: string;
 }
@@ -33,11 +37,14 @@ const without = (value: object, ...members: string[]): object =>
 const order = (document: DraftDocument): string[] =>
   pointsInOrder(document).flatMap(({ points }) => [...points]);
 
+type Describe<T> = (one: T) => string;
+
 /** Members of a map that were added, changed or taken away. */
-const mapChanges = (
+const mapChanges = <T extends { title?: string }>(
   kind: ChangeKind,
-  before: Readonly<Record<string, { title?: string }>> = {},
-  after: Readonly<Record<string, { title?: string }>> = {},
+  before: Readonly<Record<string, T>> = {},
+  after: Readonly<Record<string, T>> = {},
+  [wordsBefore, wordsAfter]: readonly [Describe<T>, Describe<T>],
   ...ignored: string[]
 ): Change[] =>
   [...new Set([...Object.keys(before), ...Object.keys(after)])].flatMap((name) => {
@@ -47,46 +54,51 @@ const mapChanges = (
       {
         kind,
         about: is?.title ?? was?.title ?? name,
-        was: was && describe(without(was, "title", ...ignored)),
-        is: is && describe(without(is, "title", ...ignored)),
+        ...apart(was && named(was, wordsBefore), is && named(is, wordsAfter), was, is),
       },
     ];
   });
 
-const describe = (value: object): string =>
-  Object.entries(value)
-    .map(([name, one]) => `${name} ${typeof one === "object" ? JSON.stringify(one) : one}`)
-    .join(", ");
+const named = <T extends { title?: string; basis?: string }>(one: T, words: Describe<T>): string =>
+  [one.title, words(one), one.basis].filter(Boolean).join(": ");
+
+/** Words of both sides; the text of the document itself where the words do not tell them apart. */
+const apart = (was: string | undefined, is: string | undefined, a: unknown, b: unknown) =>
+  was !== undefined && was === is
+    ? { was: canonicalize(a ?? null), is: canonicalize(b ?? null) }
+    : { ...(was === undefined ? {} : { was }), ...(is === undefined ? {} : { is }) };
+
+const limitWords = (document: DraftDocument, point: PointDefinition): string =>
+  (point.limits ?? [])
+    .map((limit) => {
+      const words = limitSentence(document, point, limit);
+      return limit.basis ? f("limit.because", { limit: words, basis: limit.basis }) : words;
+    })
+    .join(" ");
 
 const pointChanges = (before: DraftDocument, after: DraftDocument, name: string): Change[] => {
   const was = before.properties[name];
   const is = after.properties[name];
-  if (!is) return [{ kind: "gone", about: was?.title ?? name }];
-  if (!was) return [{ kind: "added", about: is.title }];
+  if (!is) return [{ kind: "gone", about: was?.title ?? name, point: name }];
+  if (!was) return [{ kind: "added", about: is.title, point: name, is: pointNote(after, is) }];
   const changes: Change[] = [];
-  if (was.title !== is.title || was.description !== is.description)
-    changes.push({
-      kind: "wording",
-      about: is.title,
-      was: [was.title, was.description].filter(Boolean).join(". "),
-      is: [is.title, is.description].filter(Boolean).join(". "),
-    });
-  if (was.$ref !== is.$ref) changes.push({ kind: "kind", about: is.title });
-  if (!same(was.limits, is.limits)) {
-    const words = (point: typeof was) =>
-      (point.limits ?? [])
-        .map((limit) => limitSentence(point, limit) + (limit.basis ? ` (${limit.basis})` : ""))
-        .join(" ");
-    changes.push({ kind: "limits", about: is.title, was: words(was), is: words(is) });
+  const tell = (kind: ChangeKind, words: Pick<Change, "was" | "is"> = {}) =>
+    changes.push({ kind, about: is.title, point: name, ...words });
+  if (was.title !== is.title || was.description !== is.description) {
+    const words = (point: PointDefinition) =>
+      [point.title, point.description].filter(Boolean).join(". ");
+    tell("wording", { was: words(was), is: words(is) });
   }
-  const ignored = ["title", "description", "$ref", "limits"];
-  if (!same(without(was, ...ignored), without(is, ...ignored)))
-    changes.push({
-      kind: "rest",
-      about: is.title,
-      was: describe(without(was, ...ignored)),
-      is: describe(without(is, ...ignored)),
-    });
+  if (was.$ref !== is.$ref) tell("kind");
+  if (!same(was.limits, is.limits))
+    tell("limits", apart(limitWords(before, was), limitWords(after, is), was.limits, is.limits));
+  const rest = (point: PointDefinition) => without(point, "title", "description", "$ref", "limits");
+  if (!same(rest(was), rest(is))) {
+    const [had, has] = [pointFacts(before, was), pointFacts(after, is)];
+    const only = (facts: readonly string[], others: readonly string[]) =>
+      facts.filter((fact) => !others.includes(fact)).join("; ");
+    tell("rest", apart(only(had, has), only(has, had), rest(was), rest(is)));
+  }
   return changes;
 };
 
@@ -107,9 +119,18 @@ export const differences = (before: DraftDocument, after: DraftDocument): Change
             is: (after.cautions ?? []).join(" "),
           },
         ]),
-    ...mapChanges("particular", before.particulars, after.particulars, "order"),
-    ...mapChanges("value", before.values, after.values),
-    ...mapChanges("score", before.scores, after.scores),
+    ...mapChanges(
+      "particular",
+      before.particulars,
+      after.particulars,
+      [particularWords, particularWords],
+      "order",
+    ),
+    ...mapChanges("value", before.values, after.values, [
+      (value) => valueWords(before, value),
+      (value) => valueWords(after, value),
+    ]),
+    ...mapChanges("score", before.scores, after.scores, [scoreWords, scoreWords]),
     ...names.flatMap((name) => pointChanges(before, after, name)),
   ];
   const kept = new Set(names.filter((name) => before.properties[name] && after.properties[name]));

@@ -1,6 +1,6 @@
 import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
 
-export const BOUND_KINDS = ["max", "min", "exclusiveMax", "exclusiveMin"] as const;
+export const BOUND_KINDS = ["min", "max", "exclusiveMin", "exclusiveMax"] as const;
 export type BoundKind = (typeof BOUND_KINDS)[number];
 
 export const boundsOf = (
@@ -19,7 +19,7 @@ export const readBound = (text: string): number | string | undefined => {
   return Number.isFinite(value) ? value : trimmed;
 };
 
-const withoutKind = (limit: LimitDefinition, kind: BoundKind): LimitDefinition => {
+export const removeBound = (limit: LimitDefinition, kind: BoundKind): LimitDefinition => {
   const { [kind]: _, ...rest } = limit;
   return rest;
 };
@@ -30,6 +30,17 @@ export const setBound = (
   bound: number | string,
 ): LimitDefinition => ({ ...limit, [kind]: bound });
 
+const LOWER: readonly BoundKind[] = ["min", "exclusiveMin"];
+
+/** The side a limit does not bound yet, if it bounds one: the other end of a band. */
+export const otherSide = (limit: LimitDefinition): BoundKind | null => {
+  const kinds = boundsOf(limit).map(({ kind }) => kind);
+  const below = kinds.some((kind) => LOWER.includes(kind));
+  const above = kinds.some((kind) => !LOWER.includes(kind));
+  if (below === above) return null;
+  return below ? "max" : "min";
+};
+
 export const changeSide = (
   limit: LimitDefinition,
   from: BoundKind,
@@ -37,7 +48,7 @@ export const changeSide = (
 ): LimitDefinition => {
   const bound = limit[from];
   if (bound === undefined || from === to) return limit;
-  return { ...withoutKind(limit, from), [to]: bound };
+  return { ...removeBound(limit, from), [to]: bound };
 };
 
 export const setBasis = (limit: LimitDefinition, text: string): LimitDefinition => {

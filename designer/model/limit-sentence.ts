@@ -1,32 +1,68 @@
-import { printUnit } from "@roundbook/runner/form";
+import { printQuantity } from "@roundbook/runner/form";
 import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
+import { f } from "../messages/facts.ts";
+import { type DraftDocument, optionsOf } from "./draft-document.ts";
+import { gradeWords } from "./fact-words.ts";
+import { formulaWords } from "./formula-words.ts";
+import { type BoundKind, boundsOf } from "./limit-edit.ts";
 
-const figure = (bound: number | string | undefined, unit: string | undefined): string =>
-  typeof bound === "number" && unit ? `${bound}\u00a0${printUnit(unit)}` : String(bound);
+/** A bound as people read it: a figure with its unit, or a formula in titles. */
+export const boundWords = (
+  document: DraftDocument,
+  point: PointDefinition,
+  bound: number | string,
+): string =>
+  typeof bound === "number"
+    ? printQuantity(bound, point.quantity?.unit)
+    : formulaWords(document, bound);
 
-const BOUNDS = [
-  ["min", "below"],
-  ["max", "above"],
-  ["exclusiveMin", "at or below"],
-  ["exclusiveMax", "at or above"],
-] as const;
-
-const choiceTitle = (point: PointDefinition, value: string | number): string => {
-  if (value === "ok") return "OK";
-  if (value === "not-ok") return "not OK";
-  const option = (point.oneOf ?? []).find((one) => "const" in one && one.const === value);
-  return option && "const" in option ? option.title : String(value);
+export const choiceWords = (point: PointDefinition, value: string | number): string => {
+  if (value === "ok" || value === "not-ok") return f(`choice.${value}`);
+  return optionsOf(point).find((option) => option.const === value)?.title ?? String(value);
 };
 
+const choices = (point: PointDefinition, limit: LimitDefinition): string =>
+  (limit.accept ?? []).map((value) => choiceWords(point, value)).join(f("limit.or"));
+
 /** What a limit means in words: "Fails below 50 °C." */
-export const limitSentence = (point: PointDefinition, limit: LimitDefinition): string => {
-  const verb = limit.severity === "advisory" ? "Advises" : "Fails";
-  const unit = point.quantity?.unit;
-  const bounds = BOUNDS.flatMap(([kind, words]) =>
-    limit[kind] === undefined ? [] : [`${words} ${figure(limit[kind], unit)}`],
+export const limitSentence = (
+  document: DraftDocument,
+  point: PointDefinition,
+  limit: LimitDefinition,
+): string => {
+  const bounds = boundsOf(limit).map(({ kind, bound }) =>
+    f(`bound.${kind}`, { bound: boundWords(document, point, bound) }),
   );
-  const accepts = limit.accept?.map((value) => choiceTitle(point, value)).join(", ");
-  const what = accepts === undefined ? bounds.join(" or ") : `unless ${accepts}`;
-  const when = limit.when ? `, when ${limit.when}` : "";
-  return `${verb} ${what}${when}.`;
+  const what = limit.accept
+    ? f("limit.unless", { choices: choices(point, limit) })
+    : bounds.join(f("limit.or"));
+  const when = limit.when ? f("limit.when", { formula: formulaWords(document, limit.when) }) : "";
+  return f(limit.severity === "advisory" ? "limit.advises" : "limit.fails", { what, when });
+};
+
+const shortBound = (
+  document: DraftDocument,
+  point: PointDefinition,
+  { kind, bound }: { kind: BoundKind; bound: number | string },
+): string =>
+  typeof bound === "number"
+    ? f(`bound.${kind}`, { bound: boundWords(document, point, bound) })
+    : f("note.worked-out", { side: f(`note.${kind}`) });
+
+/** The line that stands for a closed point: "OK passes, else a danger now". */
+export const pointNote = (document: DraftDocument, point: PointDefinition): string => {
+  const limit = point.limits?.[0];
+  if (limit?.accept) {
+    return f("note.accepts", {
+      choices: choices(point, limit),
+      grade: point.grade ? gradeWords(point.grade) : f("note.it-fails"),
+    });
+  }
+  const bounds = limit ? boundsOf(limit) : [];
+  if (bounds.length > 0) {
+    const what = bounds.map((one) => shortBound(document, point, one)).join(f("limit.or"));
+    return f(limit?.severity === "advisory" ? "note.advises" : "note.fails", { what });
+  }
+  const when = point.ask?.when;
+  return when ? f("note.asked-when", { formula: formulaWords(document, when) }) : "";
 };

@@ -2,34 +2,80 @@ import type { ScoreDefinition } from "@roundbook/schemas";
 import type { DraftDocument } from "./draft-document.ts";
 
 const NAME = "score";
+export type Band = ScoreDefinition["bands"][number];
 
 export const gradedPoints = (document: DraftDocument): string[] =>
   Object.entries(document.properties)
     .filter(([, point]) => point.$ref === "#/$defs/graded")
     .map(([name]) => name);
 
-/** Scores every graded point, changing what is given of the score that is there. */
-export const withScore = (
+/** A score over every graded point, as it begins. */
+export const addScore = (document: DraftDocument, title: string): DraftDocument => ({
+  ...document,
+  scores: {
+    ...document.scores,
+    [NAME]: {
+      title,
+      of: gradedPoints(document),
+      method: "share-of-maximum",
+      round: { rule: "half-up", decimals: 0 },
+      bands: [
+        { title: "Good", from: 60, outcome: "pass" },
+        { title: "Poor", from: 0, outcome: "fail" },
+      ],
+    },
+  },
+});
+
+export const changeScore = (
   document: DraftDocument,
-  change: Partial<Pick<ScoreDefinition, "title" | "bands">>,
+  name: string,
+  change: (score: ScoreDefinition) => ScoreDefinition,
 ): DraftDocument => {
-  const [name = NAME, score] = Object.entries(document.scores ?? {})[0] ?? [];
-  const next: ScoreDefinition = {
-    title: "Score",
-    method: "share-of-maximum",
-    round: { rule: "half-up", decimals: 0 },
-    bands: [
-      { title: "Good", from: 60, outcome: "pass" },
-      { title: "Poor", from: 0, outcome: "fail" },
-    ],
-    ...score,
-    of: gradedPoints(document),
-    ...change,
-  };
-  return { ...document, scores: { ...document.scores, [name]: next } };
+  const before = document.scores?.[name];
+  return before
+    ? { ...document, scores: { ...document.scores, [name]: change(before) } }
+    : document;
 };
 
-export const withoutScore = (document: DraftDocument): DraftDocument => {
-  const { scores: _, ...rest } = document;
-  return rest;
+export const removeScore = (document: DraftDocument, name: string): DraftDocument => {
+  const { scores, ...rest } = document;
+  const { [name]: _, ...left } = scores ?? {};
+  return Object.keys(left).length > 0 ? { ...rest, scores: left } : rest;
+};
+
+/** Bands run from the highest down, however they were typed. */
+const inOrder = (bands: readonly Band[]): Band[] => [...bands].sort((a, b) => b.from - a.from);
+
+export const addBand = (score: ScoreDefinition, title: string): ScoreDefinition => {
+  const highest = Math.max(0, ...score.bands.map((band) => band.from));
+  return {
+    ...score,
+    bands: inOrder([...score.bands, { title, from: Math.min(100, highest + 1) }]),
+  };
+};
+
+export const changeBand = (
+  score: ScoreDefinition,
+  at: number,
+  change: (band: Band) => Band,
+): ScoreDefinition => ({
+  ...score,
+  bands: inOrder(score.bands.map((band, index) => (index === at ? change(band) : band))),
+});
+
+/** The last band stays: a score without one is no score. */
+export const removeBand = (score: ScoreDefinition, at: number): ScoreDefinition =>
+  score.bands.length === 1
+    ? score
+    : { ...score, bands: score.bands.filter((_, index) => index !== at) };
+
+const UNITS = { day: "D", week: "W", month: "M", year: "Y" } as const;
+
+/** "3 years" or "at once" as the interval to the next check; undefined when it is neither. */
+export const readNext = (text: string): string | undefined => {
+  if (/^\s*at once\s*$/i.test(text)) return "at-once";
+  const match = /^\s*(\d{1,3})\s*(day|week|month|year)s?\s*$/i.exec(text);
+  if (!match?.[1] || !match[2] || Number(match[1]) === 0) return undefined;
+  return `P${Number(match[1])}${UNITS[match[2].toLowerCase() as keyof typeof UNITS]}`;
 };

@@ -1,7 +1,8 @@
-import { Contents, Page, WordLink } from "@roundbook/runner/form";
+import { Contents, Page, useWide, WordButton, WordLink } from "@roundbook/runner/form";
 import type { ReactNode } from "react";
 import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
+import { useAssetTypes, useChecklists, useDrafts, useIntervals, usePlaces } from "./queries.ts";
 import { useSession } from "./session.tsx";
 
 export type Chapter = "checklists" | "asset-types" | "intervals" | "estate";
@@ -18,18 +19,40 @@ export interface DeskPageProps {
   readonly dock?: ReactNode;
   /** What the left page does, shown at work. */
   readonly facing?: ReactNode;
+  /** Where the two pages do not fit side by side: whether the facing one is looked at. */
+  readonly turned?: boolean;
+  onTurn?(): void;
   readonly children: ReactNode;
 }
 
+/** How many of each the estate has; nothing is printed before it is known. */
+const useCounts = (): Partial<Record<Chapter, string>> => {
+  const issued = useChecklists().data;
+  const drafts = useDrafts().data;
+  const sites = usePlaces().data?.filter(({ level }) => level === "site").length;
+  const known = new Set([...(issued ?? []).map((row) => row.id)]);
+  for (const draft of drafts ?? []) known.add(draft.checklist);
+  return {
+    checklists: issued && drafts && String(known.size),
+    "asset-types": useAssetTypes().data?.length.toString(),
+    intervals: useIntervals().data?.length.toString(),
+    estate: sites === undefined ? undefined : d("app.sites", { count: sites }),
+  };
+};
+
 /** An open book: contents, the page, and the facing page that shows what it does. */
-export const DeskPage = ({ current, dock, facing, children }: DeskPageProps) => {
+export const DeskPage = (props: DeskPageProps) => {
+  const { current, dock, facing, turned = false, onTurn, children } = props;
   const { person, estate } = useSession();
   const [, navigate] = useLocation();
+  const wide = useWide();
+  const counts = useCounts();
+  const looking = facing !== undefined && !wide && turned;
   return (
     <Page
       designer
-      dock={dock}
-      facing={facing}
+      dock={looking ? undefined : dock}
+      facing={wide ? facing : undefined}
       contents={
         <Contents
           label={d("app.contents")}
@@ -39,6 +62,7 @@ export const DeskPage = ({ current, dock, facing, children }: DeskPageProps) => 
             href: `/designer${href}`,
             word: d(word),
             current: chapter === current,
+            count: counts[chapter],
           }))}
           foot={
             <>
@@ -55,7 +79,20 @@ export const DeskPage = ({ current, dock, facing, children }: DeskPageProps) => 
         />
       }
     >
-      {children}
+      {looking ? (
+        <div className="turned">
+          <p>
+            <WordButton onClick={onTurn}>{d("app.turn-back")}</WordButton>
+          </p>
+          {facing}
+        </div>
+      ) : (
+        children
+      )}
     </Page>
   );
 };
+
+/** Words that lead to what a wide page shows anyway. */
+export const NarrowOnly = ({ children }: { readonly children: ReactNode }) =>
+  useWide() ? null : children;

@@ -2,9 +2,6 @@ import {
   AreaField,
   Button,
   Buttons,
-  ChecklistForm,
-  FacingHead,
-  FramedPage,
   LeafWords,
   Loading,
   PlaceHeading,
@@ -15,16 +12,18 @@ import {
   WordButton,
   WordLink,
 } from "@roundbook/runner/form";
-import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
+import { type ChecklistRow, type DraftRow, pointKind } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
+import { Trial } from "../editor/trial.tsx";
 import { d } from "../messages/desk.ts";
+import { e } from "../messages/editor.ts";
 import { pageOrder } from "../model/commands.ts";
 import { limitSentence } from "../model/limit-sentence.ts";
 import { printDay } from "./checklists-page.tsx";
 import { getJson, sendJson } from "./client.ts";
-import { DeskPage } from "./desk-page.tsx";
+import { DeskPage, NarrowOnly } from "./desk-page.tsx";
 import { useDrafts } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";
 
@@ -42,9 +41,14 @@ const Points = ({ row }: { readonly row: ChecklistRow }) =>
                 <Row
                   key={name}
                   name={point.title}
-                  second={(point.limits ?? [])
-                    .map((limit) => limitSentence(point, limit))
-                    .join(" ")}
+                  second={[
+                    ...(point.limits ?? []).map(
+                      (limit) =>
+                        limitSentence(row.document, point, limit) +
+                        (limit.basis ? ` ${d("issued.because", { basis: limit.basis })}` : ""),
+                    ),
+                    ...(point.limits ? [] : [e(`kind.${pointKind(point)}`)]),
+                  ].join(" ")}
                 />
               )
             );
@@ -95,6 +99,7 @@ export const IssuedPage = () => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const [withdrawing, setWithdrawing] = useState(false);
+  const [turned, setTurned] = useState(false);
   const { refused, guard } = useRefused();
   const issue = useQuery({
     queryKey: ["issue", hash],
@@ -129,24 +134,9 @@ export const IssuedPage = () => {
   return (
     <DeskPage
       current="checklists"
-      facing={
-        <>
-          <FacingHead title={d("trial.title")} aside={d("trial.aside")} />
-          <ChecklistForm
-            document={row.document}
-            issue={row.issue}
-            particulars={{}}
-            keepPhoto={() => Promise.reject(new Error("a trial keeps no photo"))}
-            photoUrl={async () => undefined}
-            frame={({ page, dock }) => (
-              <FramedPage label={d("trial.title")} dock={dock}>
-                <TitleBlock title={row.document.title} size="fill" level={2} />
-                {page}
-              </FramedPage>
-            )}
-          />
-        </>
-      }
+      facing={<Trial document={row.document} issue={row.issue} />}
+      turned={turned}
+      onTurn={() => setTurned(false)}
     >
       <TitleBlock
         number={String(row.issue)}
@@ -162,6 +152,9 @@ export const IssuedPage = () => {
             <WordButton onClick={() => void edit()}>
               {draft ? d("issued.go-on") : d("issued.edit", { issue: row.issue + 1 })}
             </WordButton>
+            <NarrowOnly>
+              <WordButton onClick={() => setTurned(true)}>{e("trial.open")}</WordButton>
+            </NarrowOnly>
             {row.status === "issued" && (
               <WordButton onClick={() => setWithdrawing(true)}>{d("issued.withdraw")}</WordButton>
             )}

@@ -1,0 +1,66 @@
+import { Problems, useMessages, useWide, WordButton } from "@roundbook/runner/form";
+import { useState } from "react";
+import { e } from "../messages/editor.ts";
+import { mend } from "../model/mend.ts";
+import { useDesk } from "./desk.tsx";
+import { blankOf, type Footnoted, placeOf, pointOf } from "./problem-place.ts";
+
+const SHOWN_WIDE = 3;
+const SHOWN_NARROW = 1;
+
+/** What stands in the way, docked at the foot: where, what, and the way there or the cure. */
+export const Footnotes = ({
+  problems,
+  onGo,
+}: {
+  readonly problems: readonly Footnoted[];
+  readonly onGo: (point: string | null, blank: string | null) => void;
+}) => {
+  const { document, apply } = useDesk();
+  const { say } = useMessages();
+  const [all, setAll] = useState(false);
+  const few = useWide() ? SHOWN_WIDE : SHOWN_NARROW;
+  const shown = all ? problems : problems.slice(0, few);
+  const go = (point: string | null, blank: string | null) => {
+    onGo(point, blank);
+    requestAnimationFrame(() => {
+      const spot =
+        window.document.querySelector('.blank[aria-expanded="true"]') ??
+        window.document.getElementById(`point-${point}`);
+      spot?.scrollIntoView({ block: "center" });
+    });
+  };
+  return (
+    <>
+      <Problems
+        label={e("ed.problems")}
+        footnotes={shown.map(({ number, problem }) => {
+          const point = pointOf(document, problem);
+          const blank = blankOf(problem);
+          const place = placeOf(document, problem);
+          const mended = mend(document, problem);
+          return {
+            number,
+            says: place === null ? say(problem) : `${place}:`,
+            right: place === null ? undefined : say(problem),
+            actions: (
+              <>
+                {mended && <WordButton onClick={() => apply(mended)}>{e("f.use")}</WordButton>}
+                {(point !== null || blank !== null) && (
+                  <WordButton onClick={() => go(point, blank)}>{e("ed.go-there")}</WordButton>
+                )}
+              </>
+            ),
+          };
+        })}
+      />
+      {problems.length > few && (
+        <p className="more-problems">
+          <WordButton quiet onClick={() => setAll(!all)}>
+            {all ? e("ed.fewer-problems") : e("ed.more-problems", { count: problems.length - few })}
+          </WordButton>
+        </p>
+      )}
+    </>
+  );
+};
