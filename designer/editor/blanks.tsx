@@ -1,5 +1,5 @@
 import { AreaField, Blank, Button, LineField, Sentence, WordButton } from "@roundbook/runner/form";
-import { type ReactNode, useId, useState } from "react";
+import { type ReactNode, useEffect, useId, useRef, useState } from "react";
 import { e } from "../messages/editor.ts";
 import { useDesk } from "./desk.tsx";
 
@@ -24,7 +24,20 @@ export const OpenBlank = ({
 /** The editor of whichever of a sentence's blanks is open. */
 export const useOpened = (editors: Readonly<Record<string, () => ReactNode>>): ReactNode => {
   const { open } = useDesk();
-  return open !== null && Object.hasOwn(editors, open) ? editors[open]?.() : undefined;
+  return open !== null && Object.hasOwn(editors, open) ? (
+    <InSight key={open}>{editors[open]?.()}</InSight>
+  ) : undefined;
+};
+
+/** What opens comes into sight, above what is docked at the foot. */
+const InSight = ({ children }: { readonly children: ReactNode }) => {
+  const ref = useRef<HTMLDivElement>(null);
+  useEffect(() => ref.current?.scrollIntoView({ block: "nearest" }), []);
+  return (
+    <div className="in-sight" ref={ref}>
+      {children}
+    </div>
+  );
 };
 
 /** A line of text; Enter or leaving it takes it over, an unreadable one stays with its error. */

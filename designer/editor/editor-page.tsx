@@ -101,7 +101,9 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const issued = useChecklists().data;
   const desk = useDraft(row);
   const { document, keeping } = desk;
-  const [opened, setOpened] = useState<string | null>(null);
+  const [opened, setOpened] = useState<string | null>(() =>
+    new URLSearchParams(window.location.search).get("at"),
+  );
   const [open, setOpen] = useState<string | null>(null);
   const [asJson, setAsJson] = useState(false);
   const [turned, setTurned] = useState(false);
@@ -160,7 +162,9 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
           second={
             <>
               {keptWords(keeping, row.lastIssue)}{" "}
-              {standing > 0 ? e("ed.stand", { count: standing }) : e("ed.nothing-stands")}
+              {standing > 0 ? e("ed.stand", { count: standing }) : e("ed.nothing-stands")}{" "}
+              {problems.length > standing &&
+                e("ed.worth-a-look", { count: problems.length - standing })}
             </>
           }
           actionsAbove

@@ -5,7 +5,7 @@ import { mend } from "../model/mend.ts";
 import { useDesk } from "./desk.tsx";
 import { blankOf, type Footnoted, placeOf, pointOf } from "./problem-place.ts";
 
-const SHOWN_WIDE = 3;
+const SHOWN_WIDE = 2;
 const SHOWN_NARROW = 1;
 
 /** What stands in the way, docked at the foot: where, what, and the way there or the cure. */

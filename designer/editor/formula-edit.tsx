@@ -33,6 +33,10 @@ export const FormulaEdit = ({
     return wrong === undefined;
   };
   const close = () => take() && setOpen(null);
+  const mend = (right: string) => {
+    setText(right);
+    setError(onTake(right));
+  };
   const insert = (name: string) => {
     const at = field.current?.selectionStart ?? text.length;
     setText(text.slice(0, at) + name + text.slice(field.current?.selectionEnd ?? at));
@@ -57,7 +61,7 @@ export const FormulaEdit = ({
           if (event.key === "Escape") setOpen(null);
         }}
       />
-      <FormulaSays text={text} checked={checked} onMend={setText} />
+      <FormulaSays text={text} checked={checked} onMend={mend} />
       {names.size > 0 && (
         <p className="names-at-hand">
           <span className="second">{e("f.names")}</span>

@@ -119,6 +119,11 @@ const ParticularSentence = ({
   const foot = (
     <p className="second">
       {e("around.known-as")} <span className="mono">asset.{name}</span>.{" "}
+      {kind === "number" && !choices && (
+        <WordButton quiet onClick={() => setOpen(id("choices"))}>
+          {e("around.fixed-choices")}
+        </WordButton>
+      )}{" "}
       <WordButton
         quiet
         onClick={() => {
@@ -151,7 +156,7 @@ const ParticularSentence = ({
           <OpenBlank id={id("unit")}>{unit ? printUnit(unit) : e("around.no-unit")}</OpenBlank>
         </>
       )}
-      {kind !== "boolean" && (
+      {(choices || kind === "string") && (
         <>
           {", "}
           <OpenBlank id={id("choices")}>

@@ -42,20 +42,30 @@ export const blankOf = ({ pointer, code }: Problem): string | null => {
   return null;
 };
 
-/** Where it lies, as the page numbers it: "2.1 Insulation resistance". */
-export const placeOf = (document: DraftDocument, problem: Problem): string | null => {
+/** The number a point has on the page, such as "2.1". */
+export const placeNumber = (document: DraftDocument, name: string | undefined) => {
+  const order = pageOrder(document);
+  const at = order.findIndex(({ points }) => name !== undefined && points.includes(name));
+  const found = order[at];
+  return found && name !== undefined ? `${at + 1}.${found.points.indexOf(name) + 1}` : undefined;
+};
+
+/** The title of what a problem lies in; null for the document as a whole. */
+export const titleAt = (document: DraftDocument, problem: Problem): string | null => {
   const name = pointOf(document, problem);
-  if (name !== null) {
-    const order = pageOrder(document);
-    const at = order.findIndex(({ points }) => points.includes(name));
-    const index = order[at]?.points.indexOf(name) ?? 0;
-    return `${at + 1}.${index + 1} ${document.properties[name]?.title}`;
-  }
+  if (name !== null) return document.properties[name]?.title ?? name;
   const [member, key = ""] = tokens(problem.pointer);
   if (member === "particulars") return document.particulars?.[key]?.title ?? key;
   if (member === "values") return document.values?.[key]?.title ?? key;
   if (member === "scores") return document.scores?.[key]?.title ?? key;
   return null;
+};
+
+/** Where it lies, as the page numbers it: "2.1 Insulation resistance". */
+export const placeOf = (document: DraftDocument, problem: Problem): string | null => {
+  const number = placeNumber(document, pointOf(document, problem) ?? undefined);
+  const title = titleAt(document, problem);
+  return number && title ? `${number} ${title}` : title;
 };
 
 /** The problems that stand in the way first; what the server found too is listed once. */

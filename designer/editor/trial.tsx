@@ -18,6 +18,7 @@ export const Trial = ({
   readonly issue?: number;
 }) => {
   const [written, setWritten] = useState<Particulars>({});
+  const [read, setRead] = useState(false);
   const shown = useDeferredValue(document);
   const particulars = useMemo<Particulars>(() => {
     const sampled = { ...sampleParticulars(shown), ...written };
@@ -43,6 +44,8 @@ export const Trial = ({
           document={shown}
           issue={issue}
           particulars={particulars}
+          cautionsRead={read}
+          onCautionsRead={() => setRead(true)}
           keepPhoto={noPhoto}
           photoUrl={noUrl}
           singleKeys={false}

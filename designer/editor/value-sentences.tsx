@@ -108,9 +108,7 @@ const ValueSentence = ({
     >
       <OpenBlank id={id("title")}>{value.title ?? name}</OpenBlank> {e("s.is")}{" "}
       {value.table ? (
-        <>
-          {valueWords(document, value)} <span className="second">{e("around.table-note")}</span>
-        </>
+        valueWords(document, value)
       ) : (
         <>
           <OpenBlank id={id("formula")}>
@@ -127,6 +125,7 @@ const ValueSentence = ({
       <OpenBlank id={id("basis")} label={value.basis ? undefined : e("l.basis")}>
         {value.basis ?? e("s.no-basis")}
       </OpenBlank>
+      {value.table && <span className="second"> {e("around.table-note")}</span>}
     </Sentence>
   );
 };

@@ -43,6 +43,7 @@ export const FACT_WORDS = {
   "fact.range": "graded {minimum} to {maximum}",
   "fact.options": "one of {options}",
   "fact.length": "at most {count} characters",
+  "fact.because": "because: {basis}",
   "verdict.pass": "a pass",
   "verdict.advisory": "an advisory",
   "verdict.fail": "a fail",

@@ -53,6 +53,19 @@ test("how a point is asked is told in words, only what differs", () => {
   ]);
 });
 
+test("of a named value only what differs is told", () => {
+  const most = (amount: number): DraftDocument => ({
+    ...door(),
+    values: { most: { title: "Widest gap", const: amount, unit: "mm", basis: "BS 8214" } },
+  });
+  expect(differences(most(4), most(3))).toEqual([
+    { kind: "value", about: "Widest gap", was: "4\u00a0mm", is: "3\u00a0mm" },
+  ]);
+  expect(differences(door(), most(4))).toEqual([
+    { kind: "value", about: "Widest gap", is: "Widest gap; 4\u00a0mm; because: BS 8214" },
+  ]);
+});
+
 test("points that come and go are named", () => {
   const changed = addPoint(
     removePoint(door(), "closes_fully"),

@@ -1,7 +1,7 @@
 import { canonicalize, type PointDefinition, pointsInOrder } from "@roundbook/schemas";
 import { f } from "../messages/facts.ts";
 import type { DraftDocument } from "./draft-document.ts";
-import { particularWords, pointFacts, scoreWords, valueWords } from "./fact-words.ts";
+import { particularFacts, pointFacts, scoreFacts, valueFacts } from "./fact-words.ts";
 import { limitSentence, pointNote } from "./limit-sentence.ts";
 
 export type ChangeKind =
@@ -37,7 +37,7 @@ const without = (value: object, ...members: string[]): object =>
 const order = (document: DraftDocument): string[] =>
   pointsInOrder(document).flatMap(({ points }) => [...points]);
 
-type Describe<T> = (one: T) => string;
+type Describe<T> = (one: T) => readonly string[];
 
 /** Members of a map that were added, changed or taken away. */
 const mapChanges = <T extends { title?: string }>(
@@ -54,19 +54,26 @@ const mapChanges = <T extends { title?: string }>(
       {
         kind,
         about: is?.title ?? was?.title ?? name,
-        ...apart(was && named(was, wordsBefore), is && named(is, wordsAfter), was, is),
+        ...told(was ? wordsBefore(was) : [], is ? wordsAfter(is) : [], was, is),
       },
     ];
   });
 
-const named = <T extends { title?: string; basis?: string }>(one: T, words: Describe<T>): string =>
-  [one.title, words(one), one.basis].filter(Boolean).join(": ");
+/** What only one side says, told in its words. */
+const told = (had: readonly string[], has: readonly string[], was: unknown, is: unknown) => {
+  const only = (facts: readonly string[], others: readonly string[]) =>
+    facts.filter((fact) => !others.includes(fact)).join("; ");
+  return apart(was && only(had, has), is && only(has, had), was, is);
+};
 
-/** Words of both sides; the text of the document itself where the words do not tell them apart. */
-const apart = (was: string | undefined, is: string | undefined, a: unknown, b: unknown) =>
-  was !== undefined && was === is
-    ? { was: canonicalize(a ?? null), is: canonicalize(b ?? null) }
-    : { ...(was === undefined ? {} : { was }), ...(is === undefined ? {} : { is }) };
+/** The text of the document itself where words do not tell the two sides apart. */
+const apart = (was: unknown, is: unknown, before: unknown, after: unknown) => {
+  if (was === is) return { was: canonicalize(before ?? null), is: canonicalize(after ?? null) };
+  return {
+    ...(typeof was === "string" && was !== "" ? { was } : {}),
+    ...(typeof is === "string" && is !== "" ? { is } : {}),
+  };
+};
 
 const limitWords = (document: DraftDocument, point: PointDefinition): string =>
   (point.limits ?? [])
@@ -94,10 +101,7 @@ const pointChanges = (before: DraftDocument, after: DraftDocument, name: string)
     tell("limits", apart(limitWords(before, was), limitWords(after, is), was.limits, is.limits));
   const rest = (point: PointDefinition) => without(point, "title", "description", "$ref", "limits");
   if (!same(rest(was), rest(is))) {
-    const [had, has] = [pointFacts(before, was), pointFacts(after, is)];
-    const only = (facts: readonly string[], others: readonly string[]) =>
-      facts.filter((fact) => !others.includes(fact)).join("; ");
-    tell("rest", apart(only(had, has), only(has, had), rest(was), rest(is)));
+    tell("rest", told(pointFacts(before, was), pointFacts(after, is), rest(was), rest(is)));
   }
   return changes;
 };
@@ -123,14 +127,14 @@ export const differences = (before: DraftDocument, after: DraftDocument): Change
       "particular",
       before.particulars,
       after.particulars,
-      [particularWords, particularWords],
+      [particularFacts, particularFacts],
       "order",
     ),
     ...mapChanges("value", before.values, after.values, [
-      (value) => valueWords(before, value),
-      (value) => valueWords(after, value),
+      (value) => valueFacts(before, value),
+      (value) => valueFacts(after, value),
     ]),
-    ...mapChanges("score", before.scores, after.scores, [scoreWords, scoreWords]),
+    ...mapChanges("score", before.scores, after.scores, [scoreFacts, scoreFacts]),
     ...names.flatMap((name) => pointChanges(before, after, name)),
   ];
   const kept = new Set(names.filter((name) => before.properties[name] && after.properties[name]));

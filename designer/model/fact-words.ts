@@ -11,8 +11,8 @@ import { particularKind } from "./around-edit.ts";
 import { type DraftDocument, optionsOf } from "./draft-document.ts";
 import { formulaWords, nameWords } from "./formula-words.ts";
 
-const listed = (words: readonly (string | false | undefined)[]): string =>
-  words.filter(Boolean).join(", ");
+const facts = (...words: readonly (string | false | undefined)[]): string[] =>
+  words.filter((one): one is string => typeof one === "string" && one !== "");
 
 export const duration = (iso: string): string => durationWords(english.t, iso);
 
@@ -25,7 +25,7 @@ export const gradeWords = (grade: GradeDefinition): string =>
 export const pointFacts = (document: DraftDocument, point: PointDefinition): string[] => {
   const { quantity, ask = {}, grade } = point;
   const { min, max } = quantity?.plausible ?? {};
-  return [
+  return facts(
     quantity && f("fact.unit", { unit: printUnit(quantity.unit) }),
     quantity?.alsoIn && f("fact.also", { units: quantity.alsoIn.map(printUnit).join(", ") }),
     quantity?.decimals !== undefined && f("fact.decimals", { count: quantity.decimals }),
@@ -52,12 +52,12 @@ export const pointFacts = (document: DraftDocument, point: PointDefinition): str
       f(`fact.${rule.kind}`, { verdicts: rule.on.map((on) => f(`verdict.${on}`)).join(", ") }),
     ),
     grade && f("fact.grade", { grade: gradeWords(grade) }),
-  ].filter((fact): fact is string => typeof fact === "string");
+  );
 };
 
-/** "a number in m, 0.5 to 100". */
-export const particularWords = (definition: ParticularDefinition): string => {
-  const { unit, enum: choices, minimum, maximum } = definition;
+/** What a particular may be: "a number in m", "0.5 to 100". */
+export const particularFacts = (definition: ParticularDefinition): string[] => {
+  const { unit, enum: choices, minimum, maximum, title, description } = definition;
   const kind = f(`kind.${particularKind(definition)}`);
   const range =
     minimum !== undefined && maximum !== undefined
@@ -65,11 +65,13 @@ export const particularWords = (definition: ParticularDefinition): string => {
       : minimum !== undefined
         ? f("particular.from", { minimum })
         : maximum !== undefined && f("particular.to", { maximum });
-  return listed([
+  return facts(
+    title,
+    description,
     unit ? f("particular.unit", { kind, unit: printUnit(unit) }) : kind,
     choices && f("particular.choices", { choices: choices.map(String).join(", ") }),
     range,
-  ]);
+  );
 };
 
 /** "0.1 Ω", "length × 2 Ω", "from a table of 4 rules by cross-section". */
@@ -85,22 +87,28 @@ export const valueWords = (document: DraftDocument, value: ValueDefinition): str
   return value.unit ? `${amount}\u00a0${printUnit(value.unit)}` : amount;
 };
 
+export const valueFacts = (document: DraftDocument, value: ValueDefinition): string[] =>
+  facts(
+    value.title,
+    valueWords(document, value),
+    value.basis && f("fact.because", { basis: value.basis }),
+  );
+
 export const nextWords = (next: string): string =>
   next === "at-once" ? f("band.next-at-once") : f("band.next", { next: duration(next) });
 
 export const bandWords = (band: ScoreDefinition["bands"][number]): string =>
-  listed([
+  facts(
     f("band.from", { from: band.from, title: band.title }),
     band.outcome && f(`band.outcome-${band.outcome}`),
     band.next && nextWords(band.next),
-  ]);
+  ).join(", ");
 
-export const scoreWords = (score: ScoreDefinition): string =>
-  [
+export const scoreFacts = (score: ScoreDefinition): string[] =>
+  facts(
+    score.title,
     f("score.of", { count: score.of.length }),
-    f("score.round", {
-      rule: f(`round.${score.round.rule}`),
-      decimals: score.round.decimals,
-    }),
+    f("score.round", { rule: f(`round.${score.round.rule}`), decimals: score.round.decimals }),
     ...score.bands.map(bandWords),
-  ].join("; ");
+    score.basis && f("fact.because", { basis: score.basis }),
+  );

@@ -10,11 +10,11 @@ import {
   useMessages,
   WordLink,
 } from "@roundbook/runner/form";
-import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
+import type { ChecklistRow, DraftRow, Problem } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { useLocation, useParams } from "wouter";
-import { isWarning } from "../editor/problem-place.ts";
+import { isWarning, placeNumber, pointOf, titleAt } from "../editor/problem-place.ts";
 import { useEngine, useProblems } from "../editor/use-problems.ts";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
@@ -62,10 +62,57 @@ const Changes = ({ newest, document }: { newest: ChecklistRow; document: DraftDo
         {changes.map((change) => (
           <Row
             key={`${change.kind} ${change.about}`}
-            name={change.about}
+            name={
+              change.kind === "gone" ? (
+                <del>{change.about}</del>
+              ) : change.kind === "added" ? (
+                <span className="written">{change.about}</span>
+              ) : (
+                change.about
+              )
+            }
+            number={placeNumber(document, change.point)}
             second={change.was && <del>{change.was}</del>}
             more={change.is && <span className="written">{change.is}</span>}
             due={e(`diff.${change.kind}`)}
+          />
+        ))}
+      </Rows>
+    </section>
+  );
+};
+
+const ProblemRows = ({
+  title,
+  problems,
+  document,
+  back,
+}: {
+  readonly title: string;
+  /** The draft's own page. */
+  readonly back: string;
+  readonly problems: readonly Problem[];
+  readonly document: DraftDocument;
+}) => {
+  const { say } = useMessages();
+  const [, navigate] = useLocation();
+  const at = (problem: Problem) => {
+    const point = pointOf(document, problem);
+    return point === null ? "" : `?at=${point}`;
+  };
+  if (problems.length === 0) return null;
+  return (
+    <section>
+      <PlaceHeading title={title} aside={String(problems.length)} />
+      <Rows>
+        {problems.map((problem) => (
+          <Row
+            key={problem.pointer + problem.code}
+            number={placeNumber(document, pointOf(document, problem) ?? undefined)}
+            name={titleAt(document, problem) ?? document.title}
+            second={say(problem)}
+            href={`/designer${back}${at(problem)}`}
+            onFollow={() => navigate(back + at(problem))}
           />
         ))}
       </Rows>
@@ -77,7 +124,6 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const { person } = useSession();
-  const { say } = useMessages();
   const { refused, guard } = useRefused();
   const [reason, setReason] = useState("");
   const [working, setWorking] = useState(false);
@@ -109,11 +155,7 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
       <TitleBlock
         number={String(issue)}
         title={document.title}
-        second={
-          newest
-            ? e("issue.replaces", { issue: newest.issue })
-            : e("issue.first", { title: document.title })
-        }
+        second={newest ? e("issue.replaces", { issue: newest.issue }) : e("issue.first")}
         actionsAbove
         actions={
           <WordLink href={`/designer${back}`} onFollow={() => navigate(back)}>
@@ -121,34 +163,8 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
           </WordLink>
         }
       />
-      {standing.length > 0 && (
-        <section>
-          <PlaceHeading title={e("issue.stands")} aside={String(standing.length)} />
-          <Rows>
-            {standing.map((problem) => (
-              <Row
-                key={problem.pointer + problem.code}
-                name={say(problem)}
-                second={<span className="mono">{problem.pointer}</span>}
-              />
-            ))}
-          </Rows>
-        </section>
-      )}
-      {warnings.length > 0 && (
-        <section>
-          <PlaceHeading title={e("issue.look")} aside={String(warnings.length)} />
-          <Rows>
-            {warnings.map((problem) => (
-              <Row
-                key={problem.pointer + problem.code}
-                name={say(problem)}
-                second={<span className="mono">{problem.pointer}</span>}
-              />
-            ))}
-          </Rows>
-        </section>
-      )}
+      <ProblemRows title={e("issue.stands")} problems={standing} {...{ document, back }} />
+      <ProblemRows title={e("issue.look")} problems={warnings} {...{ document, back }} />
       {newest && <Changes newest={newest} document={document} />}
       <section>
         <PlaceHeading title={e("issue.title", { issue })} />
