@@ -3,7 +3,6 @@ export const CHECKLIST_WORDS = {
   "unknown-keyword": "“{keyword}” is no word of a checklist{nearest?; nearest: “$”}.",
   "missing-keyword": "Needs “{keyword}”.",
   "exactly-one-of": "Needs exactly one of {keywords}.",
-  "wrong-type": "{name?“$”: }{expected} is what this takes.",
   "not-allowed": "Must be one of {allowed}.",
   "no-form-fits": "Fits none of the forms this may have.",
   "too-small": "Must be {limit} or more.",

@@ -40,6 +40,7 @@ const EXPLANATIONS = {
   "score-point-undecided": "Undecided until “{point}” is answered.",
   "score-point-ungraded": "“{point}” gives no grade to count.",
   missing: "Needs “{name}”.",
+  "wrong-type": "{name?“$”: }{expected} is what this takes.",
   "not-finite": "The sum does not come out: it divides by zero or grows without end.",
   "no-rule": "No rule of the table fits this asset.",
   "rules-conflict": "Rules of the table contradict each other here.",

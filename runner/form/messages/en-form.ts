@@ -30,7 +30,6 @@ export const FORM_WORDS = {
   "absent.reason": "Reason",
 
   "form.back": "Back",
-  "form.next": "Next",
   "form.next-to": "Next: {to}",
   "form.to-finish": "Next: finish",
   "form.part": "part {number} of {count}",
@@ -79,10 +78,6 @@ export const FORM_WORDS = {
   "limit.below": "{distance} below.",
   "limit.on": "On the limit.",
   "limit.advisory": "Advisory",
-
-  "graded.of": "{value} of {maximum}",
-  "graded.lowest": "{value}, lowest",
-  "graded.highest": "{value}, highest",
 
   "text.label": "Write a line",
 
@@ -136,11 +131,8 @@ export const FORM_WORDS = {
   "finish.new-defect": "New defect.",
   "finish.scores": "Scores",
 
-  "inspection.particulars": "Particulars then",
   "inspection.declared": "Declared for its group",
-  "inspection.not-asked": "not asked",
   "inspection.unanswered": "Not answered",
-  "inspection.evidence": "Evidence",
 
   "duration.years": "{count} {count|year|years}",
   "duration.months": "{count} {count|month|months}",

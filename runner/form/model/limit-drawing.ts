@@ -32,16 +32,16 @@ const isVerdict = (verdict: PointJudgement["verdict"]): verdict is Verdict =>
 const same = (a: DrawnBound, b: DrawnBound): boolean => a.at === b.at && a.kind === b.kind;
 
 function boundsOf(limits: readonly LimitJudgement[]): readonly DrawnBound[] {
-  const drawn = limits.flatMap((limit) => {
+  // Hatching says "outside": advisory bounds are drawn only where nothing fails.
+  const failing = limits.filter(
+    ({ severity, kind, bound }) => severity === "fail" && kind !== "accept" && bound !== null,
+  );
+  const drawn = (failing.length > 0 ? failing : limits).flatMap((limit) => {
     if (limit.kind === "accept" || limit.bound === null) return [];
     const side = limit.kind === "min" || limit.kind === "exclusiveMin" ? "min" : "max";
-    return [{ at: limit.bound, side, kind: limit.kind, severity: limit.severity } as const];
+    return [{ at: limit.bound, side, kind: limit.kind } as const];
   });
-  // Hatching says "outside": advisory bounds are drawn only where nothing fails.
-  const failing = drawn.filter(({ severity }) => severity === "fail");
-  return (failing.length > 0 ? failing : drawn).filter(
-    (bound, index, all) => all.findIndex((one) => same(one, bound)) === index,
-  );
+  return drawn.filter((bound, index) => drawn.findIndex((one) => same(one, bound)) === index);
 }
 
 /** What is drawn for a point: everything in the point's own unit; `undefined` when nothing can be. */

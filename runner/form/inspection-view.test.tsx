@@ -1,0 +1,61 @@
+import { compileJudge } from "@roundbook/schemas";
+import { act } from "react";
+import { createRoot } from "react-dom/client";
+import { describe, expect, it } from "vitest";
+import { InspectionView, type InspectionViewProps } from "./inspection-view.tsx";
+import { PLAIN_LEAD } from "./testing/lead.ts";
+import "./testing/mount.tsx";
+
+const answers = {
+  cable: "ok",
+  plug: { absent: { reason: "not-applicable", note: { commit: "b".repeat(64) } } },
+  continuity: { value: 0.241, unit: "Ohm" },
+} as const;
+const judgement = compileJudge(PLAIN_LEAD).judge({ particulars: {}, answers });
+
+async function draw(more: Partial<InspectionViewProps> = {}): Promise<string> {
+  const page = document.createElement("div");
+  const root = createRoot(page);
+  const view = (
+    <InspectionView
+      document={PLAIN_LEAD}
+      issue={3}
+      answers={answers}
+      judgement={judgement}
+      photoUrl={async () => undefined}
+      {...more}
+    />
+  );
+  await act(async () => root.render(view));
+  const text = page.textContent ?? "";
+  await act(async () => root.unmount());
+  return text;
+}
+
+describe("a sealed inspection", () => {
+  it("is printed with the limits that applied then, not those of today's document", async () => {
+    const lenient = structuredClone(PLAIN_LEAD) as never as Record<
+      "properties",
+      Record<string, object>
+    >;
+    Object.assign(lenient.properties.continuity ?? {}, { limits: [{ max: 9 }] });
+    const text = await draw({ document: lenient as never });
+    expect(text).toContain("max 0.233\u00a0Ω");
+    expect(text).toContain("0.008\u00a0Ω above.");
+  });
+
+  it("shows a point nobody answered as not answered, without a verdict", async () => {
+    expect(await draw()).toContain("Metal case bonded?Not answered");
+  });
+
+  it("shows texts that still stand, and says when one was erased", async () => {
+    expect(await draw({ contents: { ["b".repeat(64)]: "No plug here" } })).toContain(
+      "No plug here",
+    );
+    expect(await draw()).toContain("erased");
+  });
+
+  it("marks what was declared for its group", async () => {
+    expect(await draw({ declared: ["cable"] })).toContain("Declared for its group");
+  });
+});
