@@ -33,3 +33,18 @@ test("a line without a title is no particular, and an empty bound is no bound", 
     year: { title: "Year", order: 1, type: "number", maximum: 2030 },
   });
 });
+
+test("units are read as people write them, and what the form does not show is kept", () => {
+  const before = {
+    csa: {
+      title: "Cross-section",
+      description: "Of one conductor",
+      order: 1,
+      type: "integer",
+      unit: "mm2",
+    },
+  } as const;
+  const [line = EMPTY_FIELD] = toFields(before);
+  expect(line.unit).toBe("mm²");
+  expect(fromFields([line], before)).toEqual(before);
+});

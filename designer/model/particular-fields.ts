@@ -1,9 +1,11 @@
+import { printUnit } from "@roundbook/runner/form";
 import {
   type ParticularDefinition,
   type ParticularDefinitions,
   particularsInOrder,
 } from "@roundbook/schemas";
 import { nameFor } from "./names.ts";
+import { readUnit } from "./read-unit.ts";
 
 /** A particular as a form edits it: everything typed is text until it is saved. */
 export interface ParticularField {
@@ -38,7 +40,7 @@ export const toFields = (definitions: ParticularDefinitions): ParticularField[] 
     name,
     title: definition.title,
     kind: kindOf(definition),
-    unit: definition.unit ?? "",
+    unit: definition.unit === undefined ? "" : printUnit(definition.unit),
     choices: definition.enum?.join(", ") ?? "",
     minimum: definition.minimum === undefined ? "" : String(definition.minimum),
     maximum: definition.maximum === undefined ? "" : String(definition.maximum),
@@ -58,24 +60,42 @@ const choicesOf = (field: ParticularField): (number | string)[] =>
     .filter((choice) => choice !== "")
     .map((choice) => (field.kind === "number" ? (readNumber(choice) ?? choice) : choice));
 
-const definitionOf = (field: ParticularField, order: number): ParticularDefinition => {
+/** What the form does not show stays as it was. */
+const keptOf = (field: ParticularField, before: ParticularDefinition | undefined) => {
+  const { description, maxLength, type } = before ?? {};
+  return {
+    ...(description === undefined ? {} : { description }),
+    ...(maxLength === undefined || field.kind !== "string" ? {} : { maxLength }),
+    type: type === "integer" && field.kind === "number" ? type : field.kind,
+  };
+};
+
+const definitionOf = (
+  field: ParticularField,
+  order: number,
+  before: ParticularDefinition | undefined,
+): ParticularDefinition => {
   const choices = choicesOf(field);
   const minimum = readNumber(field.minimum);
   const maximum = readNumber(field.maximum);
-  const unit = field.unit.trim();
+  const ranged = field.kind === "number" && choices.length === 0;
+  const unit = readUnit(field.unit) ?? field.unit.trim();
   return {
     title: field.title.trim(),
     order,
-    type: field.kind,
+    ...keptOf(field, before),
     ...(field.kind === "number" && unit !== "" ? { unit } : {}),
     ...(choices.length > 0 && field.kind !== "boolean" ? { enum: choices } : {}),
-    ...(field.kind === "number" && minimum !== undefined ? { minimum } : {}),
-    ...(field.kind === "number" && maximum !== undefined ? { maximum } : {}),
+    ...(ranged && minimum !== undefined ? { minimum } : {}),
+    ...(ranged && maximum !== undefined ? { maximum } : {}),
   };
 };
 
 /** The form's lines as definitions; lines without a title are left out. */
-export const fromFields = (fields: readonly ParticularField[]): ParticularDefinitions => {
+export const fromFields = (
+  fields: readonly ParticularField[],
+  before: ParticularDefinitions = {},
+): ParticularDefinitions => {
   const taken = new Set(fields.map(({ name }) => name).filter((name) => name !== ""));
   const definitions: Record<string, ParticularDefinition> = {};
   fields
@@ -83,7 +103,7 @@ export const fromFields = (fields: readonly ParticularField[]): ParticularDefini
     .forEach((field, at) => {
       const name = field.name || nameFor(field.title, taken, "particular");
       taken.add(name);
-      definitions[name] = definitionOf(field, at + 1);
+      definitions[name] = definitionOf(field, at + 1, before[name]);
     });
   return definitions;
 };

@@ -9,6 +9,7 @@ import {
   SelectField,
   StateLine,
   TitleBlock,
+  WordButton,
   WordLink,
 } from "@roundbook/runner/form";
 import type { AssetTypeRow, ChecklistRow, IntervalRow } from "@roundbook/schemas";
@@ -25,7 +26,8 @@ import {
   toIntervalFields,
 } from "../model/interval-fields.ts";
 import { sendJson } from "./client.ts";
-import { DeskPage } from "./desk-page.tsx";
+import { DeskPage, NarrowOnly } from "./desk-page.tsx";
+import { useIntervalSentence } from "./interval-sentence.ts";
 import { NextDates } from "./next-dates.tsx";
 import { useAssetTypes, useChecklists, useIntervals } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";
@@ -75,13 +77,16 @@ const IntervalForm = ({
   const queries = useQueryClient();
   const { refused, guard } = useRefused();
   const [ending, setEnding] = useState(false);
+  const [turned, setTurned] = useState(false);
   const form = useForm<IntervalFields>({
     defaultValues: row ? toIntervalFields(row.definition) : EMPTY_INTERVAL,
   });
+  const sentence = useIntervalSentence();
   const { register, watch, formState } = form;
   const fields = watch();
   const rule = ruleOf(fields);
   const scores = scoresOf(checklists, fields.checklist);
+  const bands = scores.find(([name]) => name === fields.score)?.[1].bands ?? [];
   const needed = (value: string) => value.trim() !== "" || d("field.needed");
   const submit = form.handleSubmit((values) =>
     guard(async () => {
@@ -108,7 +113,9 @@ const IntervalForm = ({
   return (
     <DeskPage
       current="intervals"
-      facing={<NextDates rule={rule} />}
+      facing={<NextDates rule={rule} bands={bands} />}
+      turned={turned}
+      onTurn={() => setTurned(false)}
       dock={
         <Buttons>
           {row && (
@@ -124,11 +131,20 @@ const IntervalForm = ({
     >
       <TitleBlock
         title={fields.title || d("intervals.new")}
-        second={d("intervals.caution")}
+        second={
+          row
+            ? sentence({ ...row.definition, rule: rule ?? row.definition.rule })
+            : d("intervals.not-yet")
+        }
         actions={
-          <WordLink href="/designer/intervals" onFollow={() => navigate("/intervals")}>
-            {d("intervals.title")}
-          </WordLink>
+          <>
+            <NarrowOnly>
+              <WordButton onClick={() => setTurned(true)}>{d("intervals.dates")}</WordButton>
+            </NarrowOnly>
+            <WordLink href="/designer/intervals" onFollow={() => navigate("/intervals")}>
+              {d("intervals.title")}
+            </WordLink>
+          </>
         }
       />
       {saved && <StateLine>{d("intervals.saved")}</StateLine>}
@@ -209,6 +225,7 @@ const IntervalForm = ({
             help={d("intervals.basis-help")}
             {...register("basis")}
           />
+          <p className="second caution">{d("intervals.caution")}</p>
         </LeafWords>
       </form>
     </DeskPage>

@@ -1,32 +1,15 @@
-import {
-  durationWords,
-  Empty,
-  Loading,
-  Row,
-  Rows,
-  TitleBlock,
-  useMessages,
-  WordLink,
-} from "@roundbook/runner/form";
-import type { IntervalRow } from "@roundbook/schemas";
+import { Empty, Loading, Row, Rows, TitleBlock, WordLink } from "@roundbook/runner/form";
 import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
 import { DeskPage } from "./desk-page.tsx";
+import { useIntervalSentence } from "./interval-sentence.ts";
 import { useAssetTypes, useIntervals } from "./queries.ts";
-
-const useSentence = () => {
-  const { t } = useMessages();
-  return ({ definition: { rule } }: IntervalRow): string =>
-    rule.kind === "from-last-done"
-      ? d("intervals.sentence", { every: durationWords(t, rule.every) })
-      : d("intervals.sentence-result", { score: rule.score });
-};
 
 export const IntervalsPage = () => {
   const [, navigate] = useLocation();
   const intervals = useIntervals();
   const types = useAssetTypes();
-  const sentence = useSentence();
+  const sentence = useIntervalSentence();
   const add = (
     <WordLink href="/designer/intervals/new" onFollow={() => navigate("/intervals/new")}>
       {d("intervals.new")}
@@ -46,7 +29,7 @@ export const IntervalsPage = () => {
           <Row
             key={row.id}
             name={row.definition.title}
-            second={sentence(row)}
+            second={sentence(row.definition)}
             due={types.data?.find((one) => one.assetType === row.definition.assetType)?.title}
             href={`/designer/intervals/${row.id}`}
             onFollow={() => navigate(`/intervals/${row.id}`)}

@@ -1,12 +1,10 @@
 import {
   Button,
   Buttons,
-  FieldPair,
   LeafWords,
   LineField,
   Loading,
   PlaceHeading,
-  SelectField,
   StateLine,
   TitleBlock,
   WordButton,
@@ -15,7 +13,7 @@ import {
 import type { AssetTypeBody, AssetTypeRow, ChecklistRow } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
-import { type UseFormRegister, useFieldArray, useForm } from "react-hook-form";
+import { useFieldArray, useForm } from "react-hook-form";
 import { useLocation, useParams } from "wouter";
 import { d } from "../messages/desk.ts";
 import { nameFor } from "../model/names.ts";
@@ -27,14 +25,9 @@ import {
 } from "../model/particular-fields.ts";
 import { sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
+import { ParticularLine, type TypeFields } from "./particular-line.tsx";
 import { useAssetTypes, useChecklists } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";
-
-interface TypeFields {
-  title: string;
-  particulars: ParticularField[];
-  checklists: string[];
-}
 
 /** An asset type: what is known of each asset, and which checklists are for it. */
 export const TypePage = () => {
@@ -94,7 +87,7 @@ const TypeForm = ({
       const body: AssetTypeBody = {
         assetType,
         title: fields.title.trim(),
-        particulars: fromFields(fields.particulars),
+        particulars: fromFields(fields.particulars, row?.particulars),
         checklists: fields.checklists,
       };
       const { version } = await sendJson<{ version: number }>(
@@ -139,6 +132,18 @@ const TypeForm = ({
           />
           {refused}
         </LeafWords>
+        <PlaceHeading title={d("types.checklists")} />
+        <LeafWords>
+          {checklists.length === 0 && <p>{d("types.no-checklists")}</p>}
+          {checklists
+            .filter((one) => one.status === "issued" || chosen.includes(one.id))
+            .map((one) => (
+              <label key={one.id} className="desk-tick">
+                <input type="checkbox" value={one.id} {...register("checklists")} />
+                <span>{one.document.title}</span>
+              </label>
+            ))}
+        </LeafWords>
         <PlaceHeading title={d("types.particulars")} aside={String(lines.fields.length)} />
         <LeafWords>
           <p className="second">{d("types.particulars-about")}</p>
@@ -147,8 +152,10 @@ const TypeForm = ({
           <ParticularLine
             key={line.id}
             {...{ at, register }}
+            unitWrong={formState.errors.particulars?.[at]?.unit !== undefined}
             kind={written[at]?.kind ?? "number"}
             title={written[at]?.title ?? ""}
+            choices={(written[at]?.choices ?? "").trim() !== ""}
             onRemove={() => lines.remove(at)}
           />
         ))}
@@ -163,18 +170,6 @@ const TypeForm = ({
               </WordButton>
             </p>
           )}
-        </LeafWords>
-        <PlaceHeading title={d("types.checklists")} />
-        <LeafWords>
-          {checklists.length === 0 && <p>{d("types.no-checklists")}</p>}
-          {checklists
-            .filter((one) => one.status === "issued" || chosen.includes(one.id))
-            .map((one) => (
-              <label key={one.id} className="desk-tick">
-                <input type="checkbox" value={one.id} {...register("checklists")} />
-                <span>{one.document.title}</span>
-              </label>
-            ))}
         </LeafWords>
       </form>
     </DeskPage>
@@ -196,71 +191,3 @@ const wantedBy = (
   }
   return [...wanted.values()];
 };
-
-const ParticularLine = ({
-  at,
-  kind,
-  title,
-  register,
-  onRemove,
-}: {
-  readonly at: number;
-  readonly kind: ParticularField["kind"];
-  readonly title: string;
-  readonly register: UseFormRegister<TypeFields>;
-  readonly onRemove: () => void;
-}) => (
-  <div className="desk-line">
-    <LeafWords>
-      <FieldPair>
-        <LineField
-          label={d("types.p-title")}
-          autoComplete="off"
-          {...register(`particulars.${at}.title`)}
-        />
-        <SelectField
-          label={d("types.p-kind")}
-          options={(["number", "string", "boolean"] as const).map((value) => ({
-            value,
-            label: d(`types.kind-${value}`),
-          }))}
-          {...register(`particulars.${at}.kind`)}
-        />
-      </FieldPair>
-      {kind !== "boolean" && (
-        <FieldPair>
-          {kind === "number" && (
-            <LineField
-              label={d("types.p-unit")}
-              help={d("types.p-unit-help")}
-              autoComplete="off"
-              {...register(`particulars.${at}.unit`)}
-            />
-          )}
-          <LineField
-            label={d("types.p-choices")}
-            autoComplete="off"
-            {...register(`particulars.${at}.choices`)}
-          />
-        </FieldPair>
-      )}
-      {kind === "number" && (
-        <FieldPair>
-          <LineField
-            label={d("types.p-min")}
-            inputMode="decimal"
-            {...register(`particulars.${at}.minimum`)}
-          />
-          <LineField
-            label={d("types.p-max")}
-            inputMode="decimal"
-            {...register(`particulars.${at}.maximum`)}
-          />
-        </FieldPair>
-      )}
-      <WordButton quiet onClick={onRemove}>
-        {d("types.p-remove", { title: title || String(at + 1) })}
-      </WordButton>
-    </LeafWords>
-  </div>
-);

@@ -1,0 +1,27 @@
+import { durationWords, useMessages } from "@roundbook/runner/form";
+import type { IntervalDefinition } from "@roundbook/schemas";
+import { d } from "../messages/desk.ts";
+import { useChecklists } from "./queries.ts";
+
+/** An interval as one sentence: "every 6 months from last done, 14 days before to 7 days after". */
+export const useIntervalSentence = () => {
+  const { t } = useMessages();
+  const checklists = useChecklists().data;
+  const scoreTitle = (checklist: string, score: string): string =>
+    checklists?.find((one) => one.id === checklist)?.document.scores?.[score]?.title ?? score;
+  return ({ rule, checklist }: IntervalDefinition): string => {
+    const words =
+      rule.kind === "from-last-done"
+        ? d("intervals.sentence", { every: durationWords(t, rule.every) })
+        : d("intervals.sentence-result", { score: scoreTitle(checklist, rule.score) });
+    const days = (margin: string | undefined) =>
+      /^P(\d+)D$/.exec(margin ?? "P0D")?.[1] ?? margin ?? "0";
+    return rule.early || rule.late
+      ? d("intervals.sentence-window", {
+          rule: words,
+          early: days(rule.early),
+          late: days(rule.late),
+        })
+      : words;
+  };
+};
