@@ -32,7 +32,10 @@ export const useOpened = (editors: Readonly<Record<string, () => ReactNode>>): R
 /** What opens comes into sight, above what is docked at the foot. */
 const InSight = ({ children }: { readonly children: ReactNode }) => {
   const ref = useRef<HTMLDivElement>(null);
-  useEffect(() => ref.current?.scrollIntoView({ block: "nearest" }), []);
+  useEffect(() => {
+    // Braces: some browsers give a promise back, and an effect may return only its undoing.
+    ref.current?.scrollIntoView({ block: "nearest" });
+  }, []);
   return (
     <div className="in-sight" ref={ref}>
       {children}

@@ -122,7 +122,7 @@ const ValueSentence = ({
         </>
       )}
       {`, ${e("s.because")} `}
-      <OpenBlank id={id("basis")} label={value.basis ? undefined : e("l.basis")}>
+      <OpenBlank id={id("basis")} label={value.basis ? undefined : e("l.basis-open")}>
         {value.basis ?? e("s.no-basis")}
       </OpenBlank>
       {value.table && <span className="second"> {e("around.table-note")}</span>}
