@@ -73,7 +73,7 @@ const keptWords = (keeping: Keeping, lastIssue: number): string => {
     case "refused":
       return e("ed.not-kept-now");
     case "conflict":
-      return e("ed.conflict");
+      return e("ed.not-kept-now");
   }
 };
 

@@ -2,6 +2,7 @@ import { ChecklistForm, FacingHead, FramedPage, TitleBlock } from "@roundbook/ru
 import type { Particulars } from "@roundbook/schemas";
 import { useDeferredValue, useMemo, useState } from "react";
 import { d } from "../messages/desk.ts";
+import { e } from "../messages/editor.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { sampleParticulars } from "../model/sample.ts";
 import { TrialParticulars } from "./trial-particulars.tsx";
@@ -38,7 +39,9 @@ export const Trial = ({
         particulars={particulars}
         onWrite={(name, value) => setWritten((before) => ({ ...before, [name]: value }))}
       />
-      {Object.keys(shown.properties).length > 0 && (
+      {Object.keys(shown.properties).length === 0 ? (
+        <p className="trial-empty">{e("ed.no-points")}</p>
+      ) : (
         <ChecklistForm
           key={key}
           document={shown}

@@ -36,7 +36,7 @@ export const EDITOR_WORDS = {
   "ed.group-remove": "Remove the group",
   "ed.new-group": "New group",
   "ed.loose": "Outside any group",
-  "ed.no-points": "No point yet. Add the first thing to look at.",
+  "ed.no-points": "No point yet. Add the first thing to look at, and it can be tried here.",
   "ed.moves": "Alt ↑ ↓ moves it",
   "ed.up": "Up",
   "ed.down": "Down",

@@ -50,6 +50,9 @@ export const DESK_PAGES = {
   "issued.withdraw-go": "Withdraw it",
   "issued.withdrawn": "Withdrawn. Results judged by it stand.",
   "issued.because": "Because: {basis}.",
+  "issued.issues": "Every issue",
+  "issued.shown": "shown here",
+  "issued.newest": "Issue {issue} has taken its place.",
   "issued.close": "Close",
   "issued.types": "Say what it is for: asset types",
 

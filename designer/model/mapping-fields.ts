@@ -5,7 +5,13 @@ import type {
   ImportMapping,
   ResultsMapping,
 } from "@roundbook/schemas";
-import { ASSET_WORDS, columnFor, guessAnswers, guessFormat } from "./mapping-guess.ts";
+import {
+  ASSET_WORDS,
+  columnFor,
+  guessAnswers,
+  guessFormat,
+  guessParticulars,
+} from "./mapping-guess.ts";
 
 /** A mapping as a form edits it; "" stands for "no column". */
 export interface MappingFields {
@@ -66,7 +72,7 @@ export const firstFields = (file: SampledFile): MappingFields => {
     checklist: "",
     date,
     format: formatOf(file, date),
-    createAssets: true,
+    createAssets: false,
     empty: "",
     words: "",
     answers: {},
@@ -74,12 +80,7 @@ export const firstFields = (file: SampledFile): MappingFields => {
 };
 
 export const particularColumns = (file: SampledFile, type: AssetTypeRow | undefined) =>
-  Object.fromEntries(
-    Object.entries(type?.particulars ?? {}).map(([name, { title }]) => [
-      name,
-      columnFor(file.columns, name, title),
-    ]),
-  );
+  guessParticulars(file.columns, type?.particulars ?? {});
 
 export const answerColumns = (file: SampledFile, document: Checklist | undefined) =>
   document ? guessAnswers(file.columns, document) : {};
@@ -104,6 +105,10 @@ const assetOf = (fields: MappingFields): ImportMapping["asset"] => {
   };
 };
 
+/** Whether a line of the file may make an asset, so that it has to say what the asset is. */
+export const makesAssets = (fields: MappingFields): boolean =>
+  fields.kind === "register" || fields.createAssets;
+
 /** "Y, N" says how OK and not OK are written in the file. */
 const wordsOf = (text: string): Record<string, string> | undefined => {
   const [ok, notOk] = text.split(",").map((one) => one.trim());
@@ -121,7 +126,7 @@ export const mappingOf = (
     source: fields.source.trim(),
     ...(fields.key ? { key: fields.key } : {}),
     decimal: fields.decimal,
-    asset: assetOf(fields),
+    asset: makesAssets(fields) ? assetOf(fields) : { number: fields.number },
   };
   if (fields.kind === "register") return { kind: "register", ...common };
   if (!document || fields.checklist === "" || fields.date === "" || fields.format === "")

@@ -1,5 +1,13 @@
+import type { Checklist } from "@roundbook/schemas";
 import { expect, test } from "vitest";
-import { ASSET_WORDS, columnFor, guessFormat } from "./mapping-guess.ts";
+import { emptyDocument } from "./draft-document.ts";
+import {
+  ASSET_WORDS,
+  columnFor,
+  guessAnswers,
+  guessFormat,
+  guessParticulars,
+} from "./mapping-guess.ts";
 
 const columns = ["_id", "Asset No.", "DESCRIPTION", "Tested on", "Gap (mm)"];
 
@@ -17,4 +25,39 @@ test("day first and month first are told apart only by a figure over twelve", ()
   expect(guessFormat(["2026-04-03", ""])).toBe("YYYY-MM-DD");
   expect(guessFormat(["3 Apr 2026"])).toBe("D MMM YYYY");
   expect(guessFormat(["2026-04-03", "3/4/2026"])).toBe("");
+});
+
+const lead: Checklist = {
+  ...emptyDocument("Lead"),
+  properties: {
+    cable_free: { $ref: "#/$defs/check", title: "Cable free of cuts?" },
+    plug: { $ref: "#/$defs/check", title: "Plug whole?" },
+    picture: { $ref: "#/$defs/photo", title: "Picture of the plug" },
+  },
+};
+
+test("a point is answered by the column that reads the same or alone begins its question", () => {
+  expect(guessAnswers(["Cable", "Plug", "Remark"], lead)).toEqual({
+    cable_free: "Cable",
+    plug: "Plug",
+  });
+});
+
+test("a column that could be either of two is guessed for neither", () => {
+  const twice: Checklist = {
+    ...lead,
+    properties: { ...lead.properties, cord: { $ref: "#/$defs/check", title: "Cable tidy?" } },
+  };
+  expect(guessAnswers(["Cable"], twice)).toMatchObject({ cable_free: "", cord: "" });
+});
+
+test("a particular is found by the end of its title", () => {
+  const particulars = {
+    protection_class: { title: "Protection class" },
+    length: { title: "Length" },
+  };
+  expect(guessParticulars(["Length", "Class"], particulars)).toEqual({
+    protection_class: "Class",
+    length: "Length",
+  });
 });

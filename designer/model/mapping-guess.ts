@@ -1,4 +1,4 @@
-import type { Checklist, ResultsMapping } from "@roundbook/schemas";
+import type { Checklist, ParticularDefinitions, ResultsMapping } from "@roundbook/schemas";
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]+/g, "");
 
@@ -24,16 +24,63 @@ export const ASSET_WORDS = {
   type: ["type", "asset type"],
 } as const;
 
-/** A column for each point, by its name or its title. */
+const spelt = (text: string): string[] => text.toLowerCase().match(/[a-z0-9]+/g) ?? [];
+
+/** Whether the one's words begin or end the other's: "Class" ends "Protection class". */
+const beginsOrEnds = (words: readonly string[], all: readonly string[]): boolean =>
+  words.length > 0 &&
+  (words.every((word, at) => word === all[at]) ||
+    words.every((word, at) => word === all[all.length - words.length + at]));
+
+/**
+ * A column for each name: the one that reads the same, else the only one whose words begin or end
+ * its title and no other title, so that a guess never lies between two.
+ */
+const guessColumns = (
+  columns: readonly string[],
+  titles: Readonly<Record<string, string>>,
+): Record<string, string> => {
+  const named = Object.entries(titles).map(([name, title]) => {
+    const wanted = [plain(name), plain(title)];
+    return [name, columns.find((column) => wanted.includes(plain(column))) ?? ""] as const;
+  });
+  const used = new Set(named.map(([, column]) => column));
+  const free = columns.filter((column) => !used.has(column));
+  const open = named.filter(([, column]) => column === "").map(([name]) => name);
+  const fits = (column: string, name: string) =>
+    beginsOrEnds(spelt(column), spelt(titles[name] ?? ""));
+  return Object.fromEntries(
+    named.map(([name, column]) => {
+      if (column !== "") return [name, column];
+      const near = free.filter((one) => fits(one, name));
+      const [only] = near;
+      const sure = only !== undefined && near.length === 1;
+      return [name, sure && open.filter((other) => fits(only, other)).length === 1 ? only : ""];
+    }),
+  );
+};
+
+/** A column for each point that a cell can answer: a photo is none. */
 export const guessAnswers = (
   columns: readonly string[],
   document: Checklist,
 ): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(document.properties).map(([name, point]) => {
-      const wanted = [plain(name), plain(point.title)];
-      return [name, columns.find((column) => wanted.includes(plain(column))) ?? ""];
-    }),
+  guessColumns(
+    columns,
+    Object.fromEntries(
+      Object.entries(document.properties)
+        .filter(([, point]) => point.$ref !== "#/$defs/photo")
+        .map(([name, point]) => [name, point.title]),
+    ),
+  );
+
+export const guessParticulars = (
+  columns: readonly string[],
+  particulars: ParticularDefinitions,
+): Record<string, string> =>
+  guessColumns(
+    columns,
+    Object.fromEntries(Object.entries(particulars).map(([name, { title }]) => [name, title])),
   );
 
 type Format = ResultsMapping["date"]["format"];

@@ -6,13 +6,13 @@ import {
   WordButton,
   WordLink,
 } from "@roundbook/runner/form";
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import { useLocation } from "wouter";
 import { es } from "../messages/estate.ts";
 import type { Uploaded } from "../model/mapping-fields.ts";
 import { send } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
-import { ImportMappingForm } from "./import-mapping.tsx";
+import { ImportMapping } from "./import-mapping.tsx";
 import { useRefused } from "./use-refused.tsx";
 
 /** A file of assets or of past results: read, mapped, tried, and only then brought in. */
@@ -36,8 +36,8 @@ export const ImportPage = () => {
         setReading(false);
       }
     });
-  return (
-    <DeskPage current="estate">
+  const page = (content: ReactNode, dock?: ReactNode) => (
+    <DeskPage current="estate" dock={dock}>
       <TitleBlock
         title={es("import.title")}
         second={file?.name ?? es("import.second")}
@@ -47,36 +47,62 @@ export const ImportPage = () => {
           </WordLink>
         }
       />
-      {reading && <Loading label={es("import.reading")} />}
-      {!file && !reading && (
-        <LeafWords>
-          <label className="file-choice">
-            <span>{es("import.choose")}</span>
-            <input
-              type="file"
-              accept=".csv,text/csv,text/plain"
-              onChange={(event) => void upload(event.target.files?.[0])}
-            />
-          </label>
-          {refused}
-        </LeafWords>
-      )}
-      {file && (
-        <>
-          <Sample file={file} />
-          <ImportMappingForm file={file} />
-          <LeafWords>
-            <WordButton quiet onClick={() => setFile(undefined)}>
-              {es("import.other")}
-            </WordButton>
-          </LeafWords>
-        </>
-      )}
+      {content}
     </DeskPage>
+  );
+  if (file) {
+    return (
+      <ImportMapping
+        file={file}
+        frame={(form, dock) =>
+          page(
+            <>
+              <Sample file={file} />
+              {form}
+              <LeafWords>
+                <WordButton quiet onClick={() => setFile(undefined)}>
+                  {es("import.other")}
+                </WordButton>
+              </LeafWords>
+            </>,
+            dock,
+          )
+        }
+      />
+    );
+  }
+  return page(
+    reading ? (
+      <Loading label={es("import.reading")} />
+    ) : (
+      <LeafWords>
+        <label className="file-choice">
+          <span>{es("import.choose")}</span>
+          <input
+            type="file"
+            accept=".csv,text/csv,text/plain"
+            onChange={(event) => void upload(event.target.files?.[0])}
+          />
+        </label>
+        <p className="second">{es("estate.import-about")}</p>
+        {refused}
+      </LeafWords>
+    ),
   );
 };
 
-const DELIMITERS: Record<string, string> = { "\t": "tabs" };
+const delimiterWords = (delimiter: string): string => {
+  switch (delimiter) {
+    case ",":
+      return es("import.commas");
+    case ";":
+      return es("import.semicolons");
+    case "\t":
+      return es("import.tabs");
+    default:
+      return delimiter;
+  }
+};
 
 const Sample = ({ file }: { readonly file: Uploaded }) => (
   <section>
@@ -84,7 +110,7 @@ const Sample = ({ file }: { readonly file: Uploaded }) => (
       title={es("import.sample")}
       aside={es("import.columns", {
         count: file.columns.length,
-        delimiter: DELIMITERS[file.delimiter] ?? file.delimiter,
+        delimiter: delimiterWords(file.delimiter),
       })}
     />
     {/* Scrolled sideways with the keyboard too. */}

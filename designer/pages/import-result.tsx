@@ -7,23 +7,28 @@ import {
   useMessages,
 } from "@roundbook/runner/form";
 import type { ImportReport } from "@roundbook/schemas";
+import { useEffect, useRef } from "react";
 import { es } from "../messages/estate.ts";
 
 /** What an import did, or would do: counts, and every fault with its line and column. */
 export const ImportResult = ({ report }: { readonly report: ImportReport }) => {
   const { say } = useMessages();
+  const ref = useRef<HTMLElement>(null);
+  useEffect(() => {
+    ref.current?.scrollIntoView({ block: "start" });
+  }, []);
   return (
-    <section aria-live="polite">
+    <section aria-live="polite" ref={ref}>
       <PlaceHeading title={es(report.trial ? "import.trial-done" : "import.run-done")} />
       <LeafWords>
         <p>
           <strong>
             {es("import.counts", {
-              rows: printNumber(report.rows),
-              entries: printNumber(report.newEntries),
-              assets: printNumber(report.newAssets),
-              already: printNumber(report.already),
-              bad: printNumber(report.badRows),
+              rows: report.rows,
+              entries: report.newEntries,
+              assets: report.newAssets,
+              already: report.already,
+              bad: report.badRows,
             })}
           </strong>
         </p>

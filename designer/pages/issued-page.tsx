@@ -58,6 +58,36 @@ const Points = ({ row }: { readonly row: ChecklistRow }) =>
     );
   });
 
+/** Every issue of the checklist: the old ones stay, since results name them. */
+const Issues = ({
+  rows,
+  shown,
+}: {
+  readonly rows: readonly ChecklistRow[];
+  readonly shown: string;
+}) => {
+  const [, navigate] = useLocation();
+  if (rows.length < 2) return null;
+  return (
+    <section>
+      <PlaceHeading title={d("issued.issues")} aside={String(rows.length)} />
+      <Rows>
+        {rows.map((row) => (
+          <Row
+            key={row.issue}
+            number={String(row.issue)}
+            name={row.title}
+            second={d("list.since", { day: printDay(row.issuedOn) })}
+            due={row.hash === shown ? d("issued.shown") : undefined}
+            href={`/designer/checklist/${row.hash}`}
+            onFollow={() => navigate(`/checklist/${row.hash}`)}
+          />
+        ))}
+      </Rows>
+    </section>
+  );
+};
+
 const WithdrawSheet = ({
   row,
   onClose,
@@ -107,6 +137,11 @@ export const IssuedPage = () => {
   });
   const drafts = useDrafts();
   const row = issue.data;
+  const issues = useQuery({
+    queryKey: ["checklists", "of", row?.id],
+    queryFn: () => getJson<{ rows: ChecklistRow[] }>(`/api/checklists?of=${row?.id}`),
+    enabled: row !== undefined,
+  });
   if (!row) {
     return (
       <DeskPage current="checklists">
@@ -119,6 +154,7 @@ export const IssuedPage = () => {
       </DeskPage>
     );
   }
+  const newest = issues.data?.rows[0]?.issue ?? row.issue;
   const draft = drafts.data?.find((one) => one.checklist === row.id);
   const edit = () =>
     guard(async () => {
@@ -144,18 +180,22 @@ export const IssuedPage = () => {
         second={
           row.status === "withdrawn"
             ? d("issued.withdrawn")
-            : d("issued.about", { issue: row.issue, day: printDay(row.issuedOn) })
+            : newest > row.issue
+              ? d("issued.newest", { issue: newest })
+              : d("issued.about", { issue: row.issue, day: printDay(row.issuedOn) })
         }
         actionsAbove
         actions={
           <>
-            <WordButton onClick={() => void edit()}>
-              {draft ? d("issued.go-on") : d("issued.edit", { issue: row.issue + 1 })}
-            </WordButton>
+            {newest === row.issue && (
+              <WordButton onClick={() => void edit()}>
+                {draft ? d("issued.go-on") : d("issued.edit", { issue: row.issue + 1 })}
+              </WordButton>
+            )}
             <NarrowOnly>
               <WordButton onClick={() => setTurned(true)}>{e("trial.open")}</WordButton>
             </NarrowOnly>
-            {row.status === "issued" && (
+            {row.status === "issued" && newest === row.issue && (
               <WordButton onClick={() => setWithdrawing(true)}>{d("issued.withdraw")}</WordButton>
             )}
           </>
@@ -171,6 +211,7 @@ export const IssuedPage = () => {
         </WordLink>
       </LeafWords>
       <Points row={row} />
+      <Issues rows={issues.data?.rows ?? []} shown={row.hash} />
       {withdrawing && <WithdrawSheet row={row} onClose={() => setWithdrawing(false)} />}
     </DeskPage>
   );

@@ -82,6 +82,11 @@ describe("issuing", () => {
     expect(old.title).toBe("Ladder two");
     const rows = (await ask<{ rows: ChecklistRow[] }>("GET", "/api/checklists", 200)).rows;
     expect(rows.filter(({ id }) => id === first.id).map((row) => row.issue)).toEqual([2]);
+    const every = await ask<{ rows: ChecklistRow[] }>("GET", `/api/checklists?of=${first.id}`, 200);
+    expect(every.rows.map(({ issue, title }) => [issue, title])).toEqual([
+      [2, "Ladder three"],
+      [1, "Ladder two"],
+    ]);
   });
 
   it("two managers pressing at once make one issue", async () => {

@@ -28,6 +28,8 @@ export const DEFECTS_QUERY = parameters({
   cursor,
   limit,
 });
+/** `of`: every issue of one checklist in place of the newest of each. */
+export const CHECKLISTS_QUERY = parameters({ of: { type: "string", pattern: UUID } as const });
 
 /** POST /api/checklists/:id/withdraw */
 export const WITHDRAW_SCHEMA = {

@@ -16,6 +16,7 @@ import {
   SIGN_IN_SCHEMA,
 } from "@roundbook/schemas";
 import {
+  CHECKLISTS_QUERY,
   CURSOR_QUERY,
   DEFECTS_QUERY,
   DUE_COUNT_QUERY,
@@ -119,7 +120,11 @@ export const ROUTES = {
   },
   "GET /api/evidence/:sha256": { ...all, says: "A photo by its hash" },
   "GET /api/defects": { ...all, says: "Defects", query: DEFECTS_QUERY },
-  "GET /api/checklists": { ...all, says: "Newest issue of every checklist" },
+  "GET /api/checklists": {
+    ...all,
+    says: "Newest issue of every checklist, or every issue of one",
+    query: CHECKLISTS_QUERY,
+  },
   "GET /api/checklists/:hash": { ...all, says: "One issue by its hash" },
   "POST /api/checklists/:id/withdraw": {
     ...deskVerb,

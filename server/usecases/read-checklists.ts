@@ -47,6 +47,14 @@ export async function readChecklist(ctx: Context, hash: string): Promise<Checkli
   return row ? checklistRow(row) : null;
 }
 
+/** Every issue of one checklist, newest first. */
+export async function readIssues(ctx: Context, checklist: string): Promise<ChecklistRow[]> {
+  const rows = await select(ctx.store.db, eq(checklists.id, checklist)).orderBy(
+    desc(checklists.issue),
+  );
+  return rows.map(checklistRow);
+}
+
 export async function readNewestIssue(
   ctx: Context,
   checklist: string,

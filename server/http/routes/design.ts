@@ -1,7 +1,7 @@
 import { endInterval } from "../../usecases/end-interval.ts";
 import { issueDraft } from "../../usecases/issue-checklist.ts";
 import { putAssetType } from "../../usecases/put-asset-type.ts";
-import { readChecklist, readChecklists } from "../../usecases/read-checklists.ts";
+import { readChecklist, readChecklists, readIssues } from "../../usecases/read-checklists.ts";
 import { readDraft, readDrafts } from "../../usecases/read-drafts.ts";
 import { readAssetTypes, readIntervals } from "../../usecases/read-register.ts";
 import { beginDraft, discardDraft, saveDraft } from "../../usecases/save-draft.ts";
@@ -27,7 +27,9 @@ export const designRoutes: Handlers<
   | "PUT /api/intervals/:id"
   | "DELETE /api/intervals/:id"
 > = {
-  "GET /api/checklists": async ({ ctx }) => ({ rows: await readChecklists(ctx) }),
+  "GET /api/checklists": async ({ ctx, query: { of } }) => ({
+    rows: of === undefined ? await readChecklists(ctx) : await readIssues(ctx, of),
+  }),
   "GET /api/checklists/:hash": async ({ ctx, param }) =>
     found(await readChecklist(ctx, param("hash")), "no-such-checklist"),
   "POST /api/checklists/:id/withdraw": ({ ctx, session, body, param }) =>
