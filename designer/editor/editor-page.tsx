@@ -5,6 +5,7 @@ import {
   StateLine,
   TitleBlock,
   useMessages,
+  useWide,
   WordButton,
   WordLink,
 } from "@roundbook/runner/form";
@@ -119,6 +120,8 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
     const newest = issued?.find((one) => one.id === row.checklist);
     return new Set(Object.keys(newest?.document.properties ?? {}));
   }, [issued, row.checklist]);
+  const wide = useWide();
+  const json = <WordButton onClick={() => setAsJson(true)}>{e("ed.json")}</WordButton>;
   const editorDesk = useMemo<EditorDesk>(
     () => ({ document, apply: desk.apply, open, setOpen, engine, needEngine, retired }),
     [document, desk.apply, open, engine, needEngine, retired],
@@ -179,7 +182,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
               <NarrowOnly>
                 <WordButton onClick={() => setTurned(true)}>{e("trial.open")}</WordButton>
               </NarrowOnly>
-              <WordButton onClick={() => setAsJson(true)}>{e("ed.json")}</WordButton>
+              {wide && json}
               <WordButton onClick={() => void toIssue()}>{e("ed.issue")}</WordButton>
             </>
           }
@@ -211,7 +214,10 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
         )}
         <AroundSentences />
         <PointList opened={opened} onOpen={setOpened} problems={footnoted} />
-        <Discard onDiscard={() => void discard()} />
+        <div className="draft-end">
+          {!wide && json}
+          <Discard onDiscard={() => void discard()} />
+        </div>
       </DeskPage>
     </DeskProvider>
   );
@@ -221,7 +227,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
 const Discard = ({ onDiscard }: { readonly onDiscard: () => void }) => {
   const [sure, setSure] = useState(false);
   return (
-    <div className="draft-end">
+    <>
       <WordButton quiet onClick={sure ? onDiscard : () => setSure(true)}>
         {e(sure ? "ed.discard-sure" : "ed.discard")}
       </WordButton>
@@ -230,6 +236,6 @@ const Discard = ({ onDiscard }: { readonly onDiscard: () => void }) => {
           {e("ed.discard-not")}
         </WordButton>
       )}
-    </div>
+    </>
   );
 };

@@ -30,37 +30,34 @@ export const Footnotes = ({
       spot?.scrollIntoView({ block: "center" });
     });
   };
+  const rest = problems.length - few;
   return (
-    <>
-      <Problems
-        label={e("ed.problems")}
-        footnotes={shown.map(({ number, problem }) => {
-          const point = pointOf(document, problem);
-          const blank = blankOf(problem);
-          const place = placeOf(document, problem);
-          const mended = mend(document, problem);
-          return {
-            number,
-            says: place === null ? say(problem) : `${place}:`,
-            right: place === null ? undefined : say(problem),
-            actions: (
-              <>
-                {mended && <WordButton onClick={() => apply(mended)}>{e("f.use")}</WordButton>}
-                {(point !== null || blank !== null) && (
-                  <WordButton onClick={() => go(point, blank)}>{e("ed.go-there")}</WordButton>
-                )}
-              </>
-            ),
-          };
-        })}
-      />
-      {problems.length > few && (
-        <p className="more-problems">
-          <WordButton quiet onClick={() => setAll(!all)}>
-            {all ? e("ed.fewer-problems") : e("ed.more-problems", { count: problems.length - few })}
-          </WordButton>
-        </p>
-      )}
-    </>
+    <Problems
+      label={e("ed.problems")}
+      footnotes={shown.map(({ number, problem }, at) => {
+        const point = pointOf(document, problem);
+        const blank = blankOf(problem);
+        const place = placeOf(document, problem);
+        const mended = mend(document, problem);
+        return {
+          number,
+          says: place === null ? say(problem) : `${place}:`,
+          right: place === null ? undefined : say(problem),
+          actions: (
+            <>
+              {mended && <WordButton onClick={() => apply(mended)}>{e("f.use")}</WordButton>}
+              {(point !== null || blank !== null) && (
+                <WordButton onClick={() => go(point, blank)}>{e("ed.go-there")}</WordButton>
+              )}
+              {rest > 0 && at === shown.length - 1 && (
+                <WordButton quiet onClick={() => setAll(!all)}>
+                  {all ? e("ed.fewer-problems") : e("ed.more-problems", { count: rest })}
+                </WordButton>
+              )}
+            </>
+          ),
+        };
+      })}
+    />
   );
 };

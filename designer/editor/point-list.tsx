@@ -1,4 +1,4 @@
-import { PlaceHeading, Point } from "@roundbook/runner/form";
+import { PlaceHeading, Point, useWide } from "@roundbook/runner/form";
 import { type PointDefinition, pointKind } from "@roundbook/schemas";
 import type { KeyboardEvent } from "react";
 import { e } from "../messages/editor.ts";
@@ -80,6 +80,7 @@ const PointLine = ({
   readonly problems: readonly Footnoted[];
 }) => {
   const { document, apply } = useDesk();
+  const wide = useWide();
   const [first] = problems;
   const onKeyDown = (event: KeyboardEvent) => {
     if (!event.altKey || (event.key !== "ArrowUp" && event.key !== "ArrowDown")) return;
@@ -95,7 +96,11 @@ const PointLine = ({
         id={`point-${name}`}
         number={number}
         question={point.title}
-        note={opened ? e("ed.moves") : pointNote(document, point) || e(`kind.${pointKind(point)}`)}
+        note={
+          opened && wide
+            ? e("ed.moves")
+            : pointNote(document, point) || e(`kind.${pointKind(point)}`)
+        }
         open={opened}
         onToggle={() => go(opened ? null : name)}
         problem={

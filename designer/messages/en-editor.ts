@@ -64,7 +64,7 @@ export const EDITOR_WORDS = {
   "new.text": "Anything else?",
   "new.photo": "Photo",
 
-  "verb.is-called": "is called",
+  "verb.is-called": "title",
   "verb.asks": "asks",
   "verb.when": "when",
   "verb.fails": "fails",

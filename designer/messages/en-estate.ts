@@ -70,7 +70,7 @@ export const ESTATE_WORDS = {
   "import.what-results": "a past result",
   "import.source": "Name of this list",
   "import.source-help":
-    "With the column below it names each line for ever: the same line again adds nothing",
+    "With the column beside it, this names each line for ever: the same line again adds nothing",
   "import.key": "Column that names each line",
   "import.key-none": "none: a line is known by what it says",
   "import.map": "Which column says what",
@@ -108,7 +108,7 @@ export const ESTATE_WORDS = {
   "import.file": "the file",
   "import.more": "The first {count} faults are shown.",
   "import.again":
-    "Bringing the same file in again adds nothing. Mend the lines with faults and bring it in once more.",
+    "Lines with faults are left out. Mend them and bring the file in once more: what is in already is not added again.",
   "import.needs-type": "First make an asset type, and a site.",
   "import.other": "Another file",
 } as const;

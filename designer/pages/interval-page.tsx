@@ -136,6 +136,7 @@ const IntervalForm = ({
             ? sentence({ ...row.definition, rule: rule ?? row.definition.rule })
             : d("intervals.not-yet")
         }
+        actionsAbove
         actions={
           <>
             <NarrowOnly>

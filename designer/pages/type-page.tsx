@@ -115,6 +115,7 @@ const TypeForm = ({
         number={row ? String(row.version) : undefined}
         title={watch("title") || d("types.new")}
         second={row && d("types.version", { version: row.version })}
+        actionsAbove
         actions={
           <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
             {d("types.title")}
