@@ -68,3 +68,7 @@ export const chooseSite = async (page: Page, site: string) => {
 /** A page's own width: nothing may stick out sideways. */
 export const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+/** What a page says, with plain spaces for those that keep a figure and its unit on one line. */
+export const words = async (page: Page): Promise<string> =>
+  (await page.getByRole("main").innerText()).replaceAll("\u00a0", " ");
