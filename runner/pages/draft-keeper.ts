@@ -1,44 +1,47 @@
 import type { DeviceDatabase, Draft } from "../offline/database.ts";
 import { saveDraft } from "../offline/drafts.ts";
 
-const PAUSE_MS = 250;
-
 /**
- * Saves a draft shortly after its last change, and at once when the page is left or hidden. Saves
- * follow one another, so that an older state never overwrites a newer one.
+ * Saves a draft at every change, at once: a save takes a millisecond or two, and what is written
+ * has to outlive a page that ends the moment after. While one save runs the newest state waits for
+ * it, so that an older state never overwrites a newer one and none is saved needlessly.
  */
 export class DraftKeeper {
   #pending: Draft | null = null;
-  #timer: ReturnType<typeof setTimeout> | undefined;
-  #saving: Promise<void> = Promise.resolve();
+  #running: Promise<void> | null = null;
   #ended = false;
-  readonly #database: DeviceDatabase;
+  readonly #save: (draft: Draft) => Promise<void>;
 
-  constructor(database: DeviceDatabase) {
-    this.#database = database;
+  constructor(database: DeviceDatabase, save = saveDraft) {
+    this.#save = (draft) => save(database, draft);
   }
 
   change(draft: Draft): void {
     if (this.#ended) return;
     this.#pending = draft;
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.flush(), PAUSE_MS);
+    void this.flush();
   }
 
+  /** Resolves once everything changed so far is saved. */
   flush(): Promise<void> {
-    clearTimeout(this.#timer);
-    const draft = this.#pending;
-    this.#pending = null;
-    if (draft) this.#saving = this.#saving.then(() => saveDraft(this.#database, draft));
-    return this.#saving;
+    this.#running ??= this.#drain().finally(() => {
+      this.#running = null;
+    });
+    return this.#running;
+  }
+
+  async #drain(): Promise<void> {
+    while (this.#pending) {
+      const draft = this.#pending;
+      this.#pending = null;
+      await this.#save(draft);
+    }
   }
 
   /** Nothing is saved any more: the draft has become an entry. */
   async end(): Promise<void> {
     this.#ended = true;
-    clearTimeout(this.#timer);
-    this.#pending = null;
-    await this.#saving;
+    await this.flush();
   }
 
   /** Writing the entry failed: changes are kept again. */
