@@ -13,7 +13,7 @@ export interface Visitor {
 }
 
 /** What a browser writes to its console when there is no network, which is no fault of a page. */
-const AWAY = /ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET/;
+const AWAY = /ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_FAILED/;
 
 /** Somebody with a browser of their own. */
 export const visit = async (

@@ -1,0 +1,116 @@
+import { mkdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser } from "../browser/launch.ts";
+import { type Book, openBook } from "./book.ts";
+import { chooseSite, DESKTOP, overflow, PHONE, signIn, visit } from "./visitor.ts";
+
+const PASSWORD = "harbour-journey";
+/** Where the pictures of the screens go; the README's own are made by naming `tests/pictures`. */
+const PICTURES =
+  process.env.ROUNDBOOK_PICTURES ??
+  fileURLToPath(new URL("../../.cache/pictures", import.meta.url));
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+let book: Book;
+
+beforeAll(async () => {
+  mkdirSync(PICTURES, { recursive: true });
+  browser = await launchBrowser();
+  book = await openBook();
+  const owner = await visit(browser);
+  await owner.page.goto(book.begin);
+  await owner.page.getByRole("button", { name: "Open the demo" }).click();
+  await owner.page.getByLabel("Your name").fill("Ona Tarrel");
+  await owner.page.getByLabel("Sign-in name").fill("ona");
+  await owner.page.getByLabel("Password").fill(PASSWORD);
+  await owner.page.getByRole("button", { name: "Open the demo" }).click();
+  await owner.page.getByText("Choose the site you walk.").waitFor();
+  await owner.close();
+});
+afterAll(async () => {
+  await browser?.close();
+  await book?.close();
+});
+
+interface Screen {
+  readonly name: string;
+  go(page: Page): Promise<void>;
+}
+
+const open =
+  (path: string, text: string | RegExp) =>
+  async (page: Page): Promise<void> => {
+    await page.goto(book.origin + path);
+    await page.getByRole("main").getByText(text).first().waitFor();
+  };
+
+const SCREENS: readonly Screen[] = [
+  { name: "round", go: (page) => open("/", "Machine shop")(page) },
+  {
+    name: "fill",
+    go: async (page) => {
+      await open("/", "Machine shop")(page);
+      await page.getByPlaceholder("Scan, number or name").fill("4033");
+      await page.keyboard.press("Enter");
+      const cautions = page.getByRole("button", { name: "Read and understood" });
+      await cautions
+        .or(page.getByRole("button", { name: /^Next/ }))
+        .first()
+        .waitFor();
+      if (await cautions.isVisible()) await cautions.click();
+      await page.getByRole("button", { name: /^Next/ }).waitFor();
+    },
+  },
+  { name: "register", go: (page) => open("/register", /assets kept/)(page) },
+  { name: "life", go: (page) => open("/asset/number:4033", "History")(page) },
+  { name: "defects", go: (page) => open("/defects", /open, \d+ of them/)(page) },
+  { name: "logbook", go: (page) => open("/logbook", /Inspection|issue 1|Registered/)(page) },
+  { name: "device", go: (page) => open("/device", "Kept here")(page) },
+  { name: "checklists", go: (page) => open("/designer/", "Extension lead")(page) },
+  { name: "asset-types", go: (page) => open("/designer/asset-types", /version|particular/)(page) },
+  { name: "intervals", go: (page) => open("/designer/intervals", /from last done/)(page) },
+  { name: "estate", go: (page) => open("/designer/estate", "Boat Workshop")(page) },
+];
+
+/** Rules of WCAG 2.2 AA as axe-core knows them; each violation with the first element it names. */
+const violations = async (page: Page): Promise<string[]> => {
+  // The page's policy refuses scripts put into it, so axe is evaluated from outside.
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const axe = (window as unknown as { axe: { run(options: object): Promise<AxeResult> } }).axe;
+    interface AxeResult {
+      violations: { id: string; nodes: { target: unknown[] }[] }[];
+    }
+    const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+    const found = await axe.run({ runOnly: { type: "tag", values: tags } });
+    return found.violations.map(({ id, nodes }) => `${id}: ${String(nodes[0]?.target)}`);
+  });
+};
+
+describe.each([
+  { where: "phone", viewport: PHONE, ink: "light" },
+  { where: "phone-dark", viewport: PHONE, ink: "dark" },
+  { where: "desktop", viewport: DESKTOP, ink: "light" },
+  { where: "desktop-dark", viewport: DESKTOP, ink: "dark" },
+] as const)("every screen on a $where", ({ where, viewport, ink }) => {
+  test("fits its width, breaks no rule of WCAG 2.2 AA, and complains of nothing", async () => {
+    const reader = await visit(browser, viewport, ink);
+    const { page } = reader;
+    await signIn(page, book.origin, "ona", PASSWORD);
+    await chooseSite(page, "Boat Workshop");
+    const found: string[] = [];
+    for (const { name, go } of SCREENS) {
+      await go(page);
+      if ((await overflow(page)) > 0) found.push(`${name}: wider than its window`);
+      for (const violation of await violations(page)) found.push(`${name}: ${violation}`);
+      await page.screenshot({ path: join(PICTURES, `${name}-${where}.png`) });
+    }
+    expect(found).toEqual([]);
+    await reader.close();
+  });
+});
