@@ -68,13 +68,20 @@ export const placeOf = (document: DraftDocument, problem: Problem): string | nul
   return number && title ? `${number} ${title}` : title;
 };
 
-/** The problems that stand in the way first; what the server found too is listed once. */
+/**
+ * The problems that stand in the way first, each kind in the order of the page; what the server
+ * found too is listed once.
+ */
 export const problemsOf = (
+  document: DraftDocument,
   linted: readonly Problem[],
   served: readonly Problem[],
 ): readonly Problem[] => {
   const seen = new Map<string, Problem>();
   for (const problem of [...linted, ...served])
     seen.set(`${problem.pointer} ${problem.code}`, problem);
-  return [...seen.values()].sort((a, b) => Number(isWarning(a)) - Number(isWarning(b)));
+  const order = pageOrder(document).flatMap(({ points }) => points);
+  const rank = (problem: Problem): number =>
+    order.indexOf(pointOf(document, problem) ?? "") + (isWarning(problem) ? order.length + 1 : 0);
+  return [...seen.values()].sort((a, b) => rank(a) - rank(b));
 };

@@ -29,6 +29,6 @@ export const useProblems = (
     const linted = lintChecklist(looked, engine);
     // What the server said of an older text is only repeated where this one still has the place.
     const standing = served.filter(({ code }) => !linted.some((one) => one.code === code));
-    return problemsOf(linted, looked === document ? standing : []);
+    return problemsOf(looked, linted, looked === document ? standing : []);
   }, [looked, document, engine, served]);
 };

@@ -216,7 +216,7 @@ export const EDITOR_WORDS = {
   "issue.stands": "What stands in the way",
   "issue.look": "Worth a look, and no hindrance",
   "issue.changes": "What changes",
-  "issue.no-changes": "Nothing changes against issue {issue}.",
+  "issue.no-changes": "Nothing changes against issue {issue}: there is nothing to issue.",
   "issue.back": "Back to the page",
   "issue.why": "Why now",
   "issue.final":

@@ -17,7 +17,7 @@ export const ESTATE_WORDS = {
   "place.level-floor": "a floor",
   "place.level-room": "a room",
   "place.parent": "It lies in",
-  "place.code": "Number or letter it is called by",
+  "place.code": "Number or letter",
   "place.name": "Name",
   "place.zone": "Time zone",
   "place.go": "Add it",

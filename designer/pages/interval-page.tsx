@@ -160,14 +160,14 @@ const IntervalForm = ({
           />
           <SelectField
             label={d("intervals.type")}
-            none="…"
+            none={d("field.choose")}
             options={types.map((one) => ({ value: one.assetType, label: one.title }))}
             error={formState.errors.assetType?.message}
             {...register("assetType", { validate: needed })}
           />
           <SelectField
             label={d("intervals.checklist")}
-            none="…"
+            none={d("field.choose")}
             options={checklists
               .filter((one) => one.status === "issued")
               .map((one) => ({ value: one.id, label: one.document.title }))}
@@ -211,7 +211,7 @@ const IntervalForm = ({
           ) : (
             <SelectField
               label={d("intervals.score")}
-              none="…"
+              none={d("field.choose")}
               options={scores.map(([name, score]) => ({ value: name, label: score.title }))}
               error={formState.errors.score?.message}
               {...register("score", { validate: needed })}

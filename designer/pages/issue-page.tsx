@@ -18,7 +18,7 @@ import { isWarning, placeNumber, pointOf, titleAt } from "../editor/problem-plac
 import { useEngine, useProblems } from "../editor/use-problems.ts";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
-import { differences } from "../model/difference.ts";
+import { type Change, differences } from "../model/difference.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
@@ -50,13 +50,22 @@ export const IssuePage = () => {
   return <Issue row={draft.data} newest={newest} />;
 };
 
-const Changes = ({ newest, document }: { newest: ChecklistRow; document: DraftDocument }) => {
-  const changes = useMemo(() => differences(newest.document, document), [newest, document]);
+const Changes = ({
+  newest,
+  changes,
+  document,
+}: {
+  readonly newest: ChecklistRow;
+  readonly changes: readonly Change[];
+  readonly document: DraftDocument;
+}) => {
   return (
     <section>
       <PlaceHeading title={e("issue.changes")} aside={String(changes.length)} />
       {changes.length === 0 && (
-        <LeafWords>{e("issue.no-changes", { issue: newest.issue })}</LeafWords>
+        <LeafWords>
+          <p>{e("issue.no-changes", { issue: newest.issue })}</p>
+        </LeafWords>
       )}
       <Rows>
         {changes.map((change) => (
@@ -133,6 +142,11 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
   const standing = problems.filter((one) => !isWarning(one));
   const warnings = problems.filter(isWarning);
   const issue = row.lastIssue + 1;
+  const changes = useMemo(
+    () => (newest ? differences(newest.document, document) : []),
+    [newest, document],
+  );
+  const nothingNew = newest !== undefined && changes.length === 0;
   const back = `/draft/${row.checklist}`;
   const go = () =>
     guard(async () => {
@@ -165,7 +179,7 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
       />
       <ProblemRows title={e("issue.stands")} problems={standing} {...{ document, back }} />
       <ProblemRows title={e("issue.look")} problems={warnings} {...{ document, back }} />
-      {newest && <Changes newest={newest} document={document} />}
+      {newest && <Changes {...{ newest, changes, document }} />}
       <section>
         <PlaceHeading title={e("issue.title", { issue })} />
         <LeafWords>
@@ -181,7 +195,7 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
           <p>
             <Button
               kind="primary"
-              disabled={standing.length > 0 || working}
+              disabled={standing.length > 0 || nothingNew || working}
               onClick={() => void go()}
             >
               {e("issue.go", { issue })}

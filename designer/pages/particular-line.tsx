@@ -62,6 +62,7 @@ export const ParticularLine = ({
           )}
           <LineField
             label={d("types.p-choices")}
+            placeholder={d("types.p-choices-help")}
             autoComplete="off"
             {...register(`particulars.${at}.choices`)}
           />
