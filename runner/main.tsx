@@ -2,6 +2,7 @@ import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./form/form.css";
+import "./pages/pages.css";
 import { openDevice } from "./offline/database.ts";
 import { App } from "./pages/app.tsx";
 import { registerWorker } from "./sync/register-worker.ts";

@@ -142,16 +142,19 @@ const KeptFacts = () => {
   const choose = <K extends "hand" | "ink">(
     key: K,
     options: readonly { value: (typeof settings)[K]; word: string }[],
-  ) =>
-    options.map(({ value, word }) => (
-      <WordButton
-        key={String(value)}
-        chosen={settings[key] === value}
-        onClick={() => void changeSettings({ [key]: value })}
-      >
-        {word}
-      </WordButton>
-    ));
+  ) => (
+    <WordList>
+      {options.map(({ value, word }) => (
+        <WordButton
+          key={String(value)}
+          chosen={settings[key] === value}
+          onClick={() => void changeSettings({ [key]: value })}
+        >
+          {word}
+        </WordButton>
+      ))}
+    </WordList>
+  );
   return (
     <section>
       <PlaceHeading title={work("device.kept")} />

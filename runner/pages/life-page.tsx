@@ -4,6 +4,7 @@ import { useQuery } from "@tanstack/react-query";
 import { useLocation, useParams } from "wouter";
 import {
   ButtonLink,
+  Buttons,
   Empty,
   Facts,
   LeafWords,
@@ -15,6 +16,7 @@ import {
   Rows,
   TitleBlock,
   unbroken,
+  useWide,
   WordLink,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
@@ -82,6 +84,7 @@ export const LifePage = () => {
   const away = useAway(called, bundles.data !== undefined && kept === null);
   const asset = kept?.asset ?? away.data?.asset;
   const titles = useTitles();
+  const wide = useWide();
   if (!asset) {
     const waits = bundles.isPending || away.isPending;
     return (
@@ -125,9 +128,28 @@ export const LifePage = () => {
   return (
     <RunnerPage
       current="register"
+      dock={
+        !wide &&
+        person.role !== "auditor" &&
+        offered.length > 0 && (
+          <Buttons>
+            {offered.slice(0, 2).map((issue, at) => (
+              <ButtonLink
+                key={issue.hash}
+                kind={at === 0 ? "primary" : "secondary"}
+                href={`/fill/${asset.id}/${issue.hash}`}
+                onFollow={navigate}
+              >
+                {offered.length === 1 ? book("life.check") : issue.document.title}
+              </ButtonLink>
+            ))}
+          </Buttons>
+        )
+      }
       marginalia={
         <>
-          {person.role !== "auditor" &&
+          {wide &&
+            person.role !== "auditor" &&
             offered.map((issue, at) => (
               <ButtonLink
                 key={issue.hash}
