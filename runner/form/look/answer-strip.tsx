@@ -20,7 +20,7 @@ export function AnswerStrip<Value extends string>(props: AnswerStripProps<Value>
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as the ruled strip.
     <div
-      className={classes("strip", options.length > 4 && "strip-stacked")}
+      className={classes("strip", isTall(options) && "strip-stacked")}
       role="group"
       aria-label={label}
     >
@@ -37,4 +37,10 @@ export function AnswerStrip<Value extends string>(props: AnswerStripProps<Value>
       ))}
     </div>
   );
+}
+
+/** On a phone six grades fit side by side at 48 px, four words when they are short. */
+function isTall(options: readonly { readonly label: string }[]) {
+  const longest = Math.max(0, ...options.map(({ label }) => label.length));
+  return longest <= 2 ? options.length > 6 : options.length > 4 || longest * options.length > 48;
 }
