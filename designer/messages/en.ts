@@ -119,6 +119,7 @@ export const DESK_PAGES = {
   "intervals.done-on": "Done on",
   "intervals.found": "and found",
   "intervals.and-after": "and again on each due day after.",
+  "intervals.at-once": "Due again on the day it was done.",
   "intervals.start": "First done on",
   "intervals.window": "from {earliest} to {latest}",
   "intervals.every-wrong": "A whole number, such as 6",

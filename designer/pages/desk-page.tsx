@@ -1,9 +1,10 @@
-import { Contents, Page, useWide, WordButton, WordLink } from "@roundbook/runner/form";
+import { Contents, Page, WordButton, WordLink } from "@roundbook/runner/form";
 import type { ReactNode } from "react";
 import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
 import { useAssetTypes, useChecklists, useDrafts, useIntervals, usePlaces } from "./queries.ts";
 import { useSession } from "./session.tsx";
+import { useFacing } from "./use-facing.ts";
 
 export type Chapter = "checklists" | "asset-types" | "intervals" | "estate";
 
@@ -45,14 +46,14 @@ export const DeskPage = (props: DeskPageProps) => {
   const { current, dock, facing, turned = false, onTurn, children } = props;
   const { person, estate } = useSession();
   const [, navigate] = useLocation();
-  const wide = useWide();
+  const beside = useFacing();
   const counts = useCounts();
-  const looking = facing !== undefined && !wide && turned;
+  const looking = facing !== undefined && !beside && turned;
   return (
     <Page
       designer
       dock={looking ? undefined : dock}
-      facing={wide ? facing : undefined}
+      facing={beside ? facing : undefined}
       contents={
         <Contents
           label={d("app.contents")}
@@ -95,4 +96,4 @@ export const DeskPage = (props: DeskPageProps) => {
 
 /** Words that lead to what a wide page shows anyway. */
 export const NarrowOnly = ({ children }: { readonly children: ReactNode }) =>
-  useWide() ? null : children;
+  useFacing() ? null : children;

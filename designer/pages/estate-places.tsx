@@ -11,6 +11,7 @@ import {
 } from "@roundbook/runner/form";
 import type { AddPlace, PlaceRow } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
+import { useEffect } from "react";
 import { useForm } from "react-hook-form";
 import { d } from "../messages/desk.ts";
 import { es } from "../messages/estate.ts";
@@ -68,6 +69,10 @@ const AddPlaceForm = ({ places }: { readonly places: readonly PlaceRow[] }) => {
   const { register, formState, watch } = form;
   const level = places.length === 0 ? "site" : watch("level");
   const needed = (value: string) => value.trim() !== "" || d("field.needed");
+  const [only] = places.length === 1 ? places : [];
+  useEffect(() => {
+    if (only) form.setValue("parent", only.id);
+  }, [only, form]);
   const submit = form.handleSubmit((fields) =>
     guard(async () => {
       const body: AddPlace = {

@@ -107,12 +107,14 @@ export const NextDates = ({
               number={String(at + 1)}
               name={dayWords(window.due, start)}
               second={
-                window.earliest === window.latest
-                  ? undefined
-                  : d("intervals.window", {
-                      earliest: shortDay(window.earliest, window.due),
-                      latest: shortDay(window.latest, window.due),
-                    })
+                next === "at-once"
+                  ? d("intervals.at-once")
+                  : window.earliest === window.latest
+                    ? undefined
+                    : d("intervals.window", {
+                        earliest: shortDay(window.earliest, window.due),
+                        latest: shortDay(window.latest, window.due),
+                      })
               }
               due={<DueMark {...window} today={window.due} />}
             />
