@@ -10,7 +10,6 @@ export const EDITOR_WORDS = {
   "ed.discard-sure": "Throw it away for good?",
   "ed.kept": "Draft of issue {issue}, kept at {time}.",
   "ed.keeping": "Draft of issue {issue}, being kept.",
-  "ed.first": "Draft, not issued yet.",
   "ed.not-kept": "Not kept: {why}",
   "ed.stand": "{count} {count|thing stands|things stand} in the way of issuing it.",
   "ed.nothing-stands": "Nothing stands in the way of issuing it.",
@@ -21,7 +20,6 @@ export const EDITOR_WORDS = {
   "ed.copy": "{title} (copy)",
   "ed.gone": "This draft is no longer there: it was issued or thrown away.",
   "ed.title": "Title",
-  "ed.points": "Points",
   "ed.add-title": "The next point",
   "ed.add-in": "In the group",
   "ed.add-point": "Another point",
@@ -75,10 +73,8 @@ export const EDITOR_WORDS = {
   "verb.needs": "needs",
   "verb.counts": "counts with",
   "verb.warns": "warns",
-  "verb.takes": "takes",
   "verb.scores": "scores",
 
-  "s.question": "the question",
   "s.asks-for": "for",
   "s.in": "in",
   "s.or": "or",
@@ -199,7 +195,6 @@ export const EDITOR_WORDS = {
   "trial.yes": "yes",
   "trial.no": "no",
   "trial.open": "Try it",
-  "trial.back": "Back to the page",
 
   "json.title": "As JSON",
   "json.about":

@@ -19,7 +19,6 @@ export const DESK_PAGES = {
   "role.manager": "manager",
   "role.inspector": "caretaker",
   "role.auditor": "auditor",
-  "refused.plain": "The server refused this: {code}.",
   "field.choose": "choose one",
   "field.needed": "Needed",
 
@@ -32,7 +31,6 @@ export const DESK_PAGES = {
   "list.first-group": "Look",
   "list.issued": "Issued",
   "list.drafts": "Drafts",
-  "list.issue": "issue {issue}",
   "list.withdrawn": "withdrawn",
   "list.points": "{count} {count|point|points}",
   "list.since": "since {day}",
@@ -127,7 +125,6 @@ export const DESK_PAGES = {
   "intervals.saved": "In force. Every date of its assets follows it now.",
   "intervals.end": "End it…",
   "intervals.end-sure": "End it for good?",
-  "intervals.ended": "Ended. Its dates are gone; its history stands.",
   "intervals.sentence": "every {every} from last done",
   "intervals.sentence-window": "{rule}, {early} days before to {late} days after",
   "intervals.not-yet": "Not in force yet.",

@@ -97,7 +97,7 @@ export const valueFacts = (document: DraftDocument, value: ValueDefinition): str
 export const nextWords = (next: string): string =>
   next === "at-once" ? f("band.next-at-once") : f("band.next", { next: duration(next) });
 
-export const bandWords = (band: ScoreDefinition["bands"][number]): string =>
+const bandWords = (band: ScoreDefinition["bands"][number]): string =>
   facts(
     f("band.from", { from: band.from, title: band.title }),
     band.outcome && f(`band.outcome-${band.outcome}`),

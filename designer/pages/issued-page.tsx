@@ -105,7 +105,7 @@ const WithdrawSheet = ({
       onClose();
     });
   return (
-    <Sheet title={d("issued.withdraw")} close={d("issued.close")} onClose={onClose}>
+    <Sheet title={d("issued.withdraw-go")} close={d("issued.close")} onClose={onClose}>
       <LeafWords>
         <AreaField
           label={d("issued.withdraw-why")}
@@ -201,18 +201,20 @@ export const IssuedPage = () => {
           </>
         }
       />
+      {withdrawing && <WithdrawSheet row={row} onClose={() => setWithdrawing(false)} />}
       <LeafWords>
         {refused}
         <p className="second">
           {d("issued.hash")} <span className="mono">{row.hash}</span>
         </p>
-        <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
-          {d("issued.types")}
-        </WordLink>
+        {row.status === "issued" && (
+          <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
+            {d("issued.types")}
+          </WordLink>
+        )}
       </LeafWords>
       <Points row={row} />
       <Issues rows={issues.data?.rows ?? []} shown={row.hash} />
-      {withdrawing && <WithdrawSheet row={row} onClose={() => setWithdrawing(false)} />}
     </DeskPage>
   );
 };
