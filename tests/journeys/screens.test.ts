@@ -72,6 +72,23 @@ const SCREENS: readonly Screen[] = [
   { name: "logbook", go: (page) => open("/logbook", /Inspection|issue 1|Registered/)(page) },
   { name: "device", go: (page) => open("/device", "Kept here")(page) },
   { name: "checklists", go: (page) => open("/designer/", "Extension lead")(page) },
+  {
+    name: "editor",
+    go: async (page) => {
+      await open("/designer/", "Extension lead")(page);
+      await page
+        .getByRole("link", { name: /Extension lead/ })
+        .last()
+        .click();
+      await page.getByRole("button", { name: /^(Draft of issue|Go on with)/ }).click();
+      await page.getByRole("button", { name: "Issue…" }).waitFor();
+      await page
+        .getByRole("button", { name: /Earth continuity/ })
+        .first()
+        .click();
+      await page.getByText("asks", { exact: true }).first().waitFor();
+    },
+  },
   { name: "asset-types", go: (page) => open("/designer/asset-types", /version|particular/)(page) },
   { name: "intervals", go: (page) => open("/designer/intervals", /from last done/)(page) },
   { name: "estate", go: (page) => open("/designer/estate", "Boat Workshop")(page) },
