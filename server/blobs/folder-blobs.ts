@@ -1,16 +1,23 @@
 import { access, mkdir, open, readFile, rename, rm } from "node:fs/promises";
 import { join } from "node:path";
+import { SHA256 } from "@roundbook/schemas";
 import type { Blobs } from "./blobs.ts";
 
 const isMissing = (error: unknown): boolean =>
   error instanceof Error && "code" in error && error.code === "ENOENT";
 
-/** Keeps each blob as a file below `folder`, in subfolders of the first two digits. */
+const HASH = new RegExp(SHA256);
+
+/**
+ * Keeps each blob as a file below `folder`, in subfolders of the first two digits. What is no hash
+ * names no blob: it never becomes part of a path.
+ */
 export function createFolderBlobs(folder: string, newId: () => string): Blobs {
   const folderOf = (sha256: string) => join(folder, sha256.slice(0, 2));
   const fileOf = (sha256: string) => join(folderOf(sha256), sha256);
 
-  const has = (sha256: string) =>
+  const has = async (sha256: string) =>
+    HASH.test(sha256) &&
     access(fileOf(sha256)).then(
       () => true,
       () => false,
@@ -19,6 +26,7 @@ export function createFolderBlobs(folder: string, newId: () => string): Blobs {
   return {
     has,
     async put(sha256, bytes) {
+      if (!HASH.test(sha256)) throw new RangeError(`${sha256} is no SHA-256`);
       if (await has(sha256)) return;
       await mkdir(folderOf(sha256), { recursive: true });
       // Written aside and renamed: a crash leaves a stray file, never half a photo under its hash.
@@ -38,6 +46,7 @@ export function createFolderBlobs(folder: string, newId: () => string): Blobs {
       }
     },
     async get(sha256) {
+      if (!HASH.test(sha256)) return undefined;
       try {
         return await readFile(fileOf(sha256));
       } catch (error) {

@@ -65,7 +65,13 @@ describe("evidence", () => {
   });
 
   it("a hash that is none names nothing", async () => {
-    for (const hash of ["..%2f..%2froundbook.db", "zz"])
+    const paths = [
+      "..%2f..%2froundbook.db",
+      ".%2f..%2froundbook.db",
+      "zz%2f..%2f..%2froundbook.db",
+    ];
+    const far = `${"..%2f".repeat(20)}etc%2fhostname`;
+    for (const hash of [...paths, far, "zz", "A".repeat(64)])
       expect((await server.call("GET", `/api/evidence/${hash}`, { as: owner })).status).toBe(404);
   });
 });
