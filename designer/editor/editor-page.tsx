@@ -144,7 +144,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
     <DeskProvider value={editorDesk}>
       <DeskPage
         current="checklists"
-        facing={<Trial document={document} />}
+        facing={<Trial document={document} at={opened ?? undefined} />}
         turned={turned}
         onTurn={() => setTurned(false)}
         dock={

@@ -26,7 +26,7 @@ export const Footnotes = ({
     requestAnimationFrame(() => {
       const spot =
         window.document.querySelector('.blank[aria-expanded="true"]') ??
-        window.document.getElementById(`point-${point}`);
+        window.document.getElementById(`edit-${point}`);
       spot?.scrollIntoView({ block: "center" });
     });
   };

@@ -59,7 +59,7 @@ export const PointList = ({ opened, onOpen, problems }: ListProps) => {
 /** A point that moves into another group is another element: the focus follows it there. */
 const keepFocus = (name: string) =>
   requestAnimationFrame(() => {
-    const point = window.document.getElementById(`point-${name}`);
+    const point = window.document.getElementById(`edit-${name}`);
     if (point && !point.contains(window.document.activeElement))
       point.querySelector<HTMLElement>("button, [tabindex]")?.focus();
   });
@@ -93,7 +93,7 @@ const PointLine = ({
     // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut, not a control
     <div onKeyDown={onKeyDown}>
       <Point
-        id={`point-${name}`}
+        id={`edit-${name}`}
         number={number}
         question={point.title}
         note={

@@ -14,8 +14,11 @@ const noUrl = async () => undefined;
 export const Trial = ({
   document,
   issue,
+  at,
 }: {
   readonly document: DraftDocument;
+  /** The point under work: the trial stands at it. */
+  readonly at?: string;
   readonly issue?: number;
 }) => {
   const [written, setWritten] = useState<Particulars>({});
@@ -47,6 +50,7 @@ export const Trial = ({
           document={shown}
           issue={issue}
           particulars={particulars}
+          at={at}
           cautionsRead={read}
           onCautionsRead={() => setRead(true)}
           keepPhoto={noPhoto}

@@ -28,6 +28,25 @@ describe("a form", () => {
     expect(form.changes.at(-1)?.answers).toEqual({ cable: "ok" });
   });
 
+  it("as a trial stands at the point it is told, and follows when another is named", async () => {
+    form = await mountForm(PLAIN_LEAD, { at: "case" });
+    expect(form.page.querySelector(".point-open")?.id).toBe("point-case");
+    await form.again({ at: "plug" });
+    expect(form.page.querySelector(".point-open")?.id).toBe("point-plug");
+    await form.again({ at: "nowhere" });
+    expect(form.page.querySelector(".point-open")?.id).toBe("point-plug");
+  });
+
+  it("does not take the focus from what is written beside it", async () => {
+    const beside = document.createElement("input");
+    document.body.append(beside);
+    beside.focus();
+    form = await mountForm(PLAIN_LEAD, { at: "width" });
+    expect(form.page.querySelector(".point-open")?.id).toBe("point-width");
+    expect(document.activeElement).toBe(beside);
+    beside.remove();
+  });
+
   it("leaves single keys alone where they are turned off", async () => {
     form = await mountForm(PLAIN_LEAD, { singleKeys: false });
     await form.key("o");

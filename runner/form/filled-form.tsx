@@ -47,6 +47,12 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
     filled: filling.filled,
   });
 
+  const [followed, setFollowed] = useState<string>();
+  if (props.at !== followed) {
+    setFollowed(props.at);
+    if (props.at !== undefined) steps.goToPoint(props.at);
+  }
+
   const go = (to: Place) => steps.go(to);
   const next = () => {
     if (ahead === undefined) return;

@@ -28,6 +28,8 @@ export interface ChecklistFormProps extends PhotoDoor {
   /** The cautions were acknowledged in an earlier sitting. */
   readonly cautionsRead?: boolean;
   onCautionsRead?(): void;
+  /** The point a trial stands at; it follows when another is named. A round walks by itself. */
+  readonly at?: string;
   /** After every change, with everything written so far. */
   onAnswersChange?(filled: Filled): void;
   /** Without it the form is a trial: nothing can be finished. */

@@ -9,6 +9,7 @@ import { useMessages } from "./messages/messages.tsx";
 import { absenceNote } from "./model/answer-words.ts";
 import type { FormPoint } from "./model/sections.ts";
 import { PointAnswer } from "./point-answer.tsx";
+import { takeFocus } from "./take-focus.ts";
 
 interface Shown {
   readonly point: FormPoint;
@@ -75,7 +76,7 @@ export function OpenPoint(props: OpenPointProps) {
   // Fields that take keys focus themselves; elsewhere the point does, so that keys reach the form.
   useEffect(() => {
     const element = here.current;
-    if (element && !element.contains(document.activeElement)) element.focus();
+    if (element && !element.contains(document.activeElement)) takeFocus(element);
     element?.scrollIntoView?.({ block: "nearest" });
   }, []);
   const { Body } = FIELD_KINDS[point.kind];

@@ -6,6 +6,7 @@ import { useWide } from "../look/use-wide.ts";
 import { WordButton, WordList } from "../look/word.tsx";
 import { useMessages } from "../messages/messages.tsx";
 import { pressKey } from "../model/reading-text.ts";
+import { takeFocus } from "../take-focus.ts";
 import type { FieldProps } from "./field.ts";
 import { LimitPicture } from "./limit-picture.tsx";
 import { otherUnit, readingOf, write } from "./reading-entry.ts";
@@ -19,7 +20,9 @@ export function ReadingField(props: FieldProps) {
   const { t } = useMessages();
   const wide = useWide();
   const box = useRef<HTMLInputElement>(null);
-  useEffect(() => box.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    if (box.current) takeFocus(box.current);
+  }, []);
 
   const reading = readingOf(draft);
   const unreadable = reading === undefined && !BEGINNING.test(draft.text);
