@@ -8,7 +8,8 @@ type Found = { readonly code: string; readonly params: Problem["params"] } | nul
 
 const found = (code: string, params: Problem["params"]): Found => ({ code, params });
 
-const particularProblem = (
+/** What is wrong with one particular by its definition; null when nothing is. */
+export const particularProblem = (
   name: string,
   definition: ParticularDefinition,
   value: unknown,
@@ -33,8 +34,9 @@ const particularProblem = (
       return found("particular-too-large", { name, limit: definition.maximum });
     }
   }
-  if (typeof value === "string" && [...value].length > (definition.maxLength ?? 1000)) {
-    return found("particular-too-long", { name, limit: definition.maxLength ?? 1000 });
+  const limit = definition.maxLength ?? 1000;
+  if (typeof value === "string" && value.length > limit && [...value].length > limit) {
+    return found("particular-too-long", { name, limit });
   }
   return null;
 };

@@ -1,7 +1,7 @@
 import { nearest } from "../shared/nearest.ts";
 import { type Problem, problem, type Result } from "../shared/problem.ts";
-import { sameDimension, type Unit } from "../units/unit.ts";
-import { sameUnit } from "../units/units.ts";
+import type { Unit } from "../units/unit.ts";
+import { fitsUnit, sameUnit } from "../units/units.ts";
 import { combineUnits } from "./check-units.ts";
 import type { Expected, NameTypes, ScalarType } from "./engine-type.ts";
 import type { Node, Place } from "./tree.ts";
@@ -152,11 +152,3 @@ export const checkTree = (tree: Node, names: NameTypes, expected: Expected): Res
   if (!kind || check.problems.length > 0) return { ok: false, problems: check.problems };
   return { ok: true, value: { ...kind, used: [...check.used] } };
 };
-
-/**
- * A result in mOhm does where Ohm is needed: it is converted. A difference of temperatures (K) does
- * not do where a temperature (Cel) is needed, since converting it would take 273.15 from it.
- */
-const fitsUnit = (found: Unit, needed: Unit): boolean =>
-  sameUnit(found, needed) ||
-  (sameDimension(found, needed) && found.zero === 0 && needed.zero === 0);

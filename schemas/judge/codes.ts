@@ -1,3 +1,7 @@
+import { PARTICULAR_CODES } from "../shared/codes/checklist-codes.ts";
+
+const { "unknown-particular": _, "particular-wrong-type": __, ...PARTICULARS } = PARTICULAR_CODES;
+
 /**
  * Why a point, limit or score has its verdict, and the parameters each sentence mentions.
  * `value`, `bound` and `by` are in `unit`, the point's own; `comparator` is "" for an exact reading.
@@ -29,6 +33,8 @@ export const JUDGE_CODES = {
   "unit-not-convertible": ["unit", "to"],
   "formula-refused": ["formula", "cause"],
   cycle: ["name"],
+  // A particular outside its own definition is not known, whatever stands there.
+  ...PARTICULARS,
   "not-explained": [],
 
   "not-an-answer": ["kind"],
@@ -46,6 +52,7 @@ export const JUDGE_CODES = {
 /** Problems of a set of answers. The pointer names the answer or its evidence. */
 export const JUDGE_PROBLEM_CODES = {
   "mandatory-not-answered": [],
+  "nothing-answered": [],
   "ask-undecided": ["cause"],
   "absence-not-allowed": ["reason", "allowed"],
   "unknown-point": ["point", "nearest"],

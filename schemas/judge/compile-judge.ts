@@ -1,6 +1,6 @@
 import type { Checklist } from "../checklist/meta-schema.ts";
 import type { FormulaEngine } from "../formulas/engine-type.ts";
-import type { Problem } from "../shared/problem.ts";
+import { type Problem, problem } from "../shared/problem.ts";
 import { findingsOf, strangers } from "./completeness.ts";
 import { type Given, own } from "./given.ts";
 import { judgePoint } from "./judge-point.ts";
@@ -40,6 +40,8 @@ const counts = (verdict: PointVerdict | ScoreJudgement["verdict"]): verdict is V
 class Overall {
   #worst: Verdict | undefined;
   answered = false;
+  /** Whether any point has an answer at all, be it an absence. */
+  touched = false;
   scored = false;
 
   add(verdict: PointVerdict | ScoreJudgement["verdict"]): void {
@@ -72,6 +74,7 @@ function judgeAll(prepared: Prepared, input: JudgeInput, explain: boolean): Judg
     const judged = judgePoint(run, point, asked, given, explain);
     points[point.id] = judged;
     overall.add(judged.verdict);
+    if (given.is !== "missing") overall.touched = true;
     if (usable(given)) {
       overall.answered = true;
       if (point.evidence.length === 0) continue;
@@ -83,6 +86,11 @@ function judgeAll(prepared: Prepared, input: JudgeInput, explain: boolean): Judg
   }
   if (Object.keys(input.answers).length > known)
     problems.unshift(...strangers(input.answers, prepared.byId));
+  // With nothing mandatory an empty sheet lacks nothing, and would move a due date all the same.
+  if (complete && !overall.touched) {
+    problems.push(problem("/answers", "nothing-answered"));
+    complete = false;
+  }
   for (const [name, definition] of prepared.scores) {
     const judged = judgeScore(prepared, definition, run);
     scores[name] = judged;

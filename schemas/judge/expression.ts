@@ -11,7 +11,7 @@ import {
 } from "../formulas/engine-type.ts";
 import { isLookUpFailure, lookUp } from "../tables/look-up.ts";
 import type { Unit } from "../units/unit.ts";
-import { convert, sameUnit, unitOf } from "../units/units.ts";
+import { convert, fitsUnit, sameUnit, unitOf } from "../units/units.ts";
 
 /** What an expression may ask of the judging under way. */
 export interface Names {
@@ -43,31 +43,25 @@ export const constant = (value: number): Expression => ({
   constant: value,
 });
 
-/** A number of one unit in another: as it is where either is unknown, as plain numbers are. */
-function inUnit(
-  value: number,
-  from: Unit | null | undefined,
-  to: Unit | undefined,
-): number | Failure {
-  if (!from || to === undefined || sameUnit(from, to)) return value;
-  return (
-    convert(value, from.code, to.code) ??
-    failure("unit-not-convertible", { unit: from.code, to: to.code })
-  );
-}
-
 export const unitNamed = (code: string | undefined): Unit | undefined =>
   code === undefined ? undefined : unitOf(code);
 
-/** The expression's number in another unit; anything but a number is left alone. */
+/**
+ * The expression's number in another unit: as it is where either is unknown, as plain numbers are.
+ * Anything but a number is left alone.
+ */
 export function convertedTo(
   expression: Expression,
   from: Unit | null | undefined,
   to: Unit | undefined,
 ): Expression {
   if (!from || to === undefined || sameUnit(from, to)) return expression;
+  const impossible = failure("unit-not-convertible", { unit: from.code, to: to.code });
+  const fits = fitsUnit(from, to);
   const turn = (value: Scalar | Failure) =>
-    typeof value === "number" ? inUnit(value, from, to) : value;
+    typeof value === "number"
+      ? ((fits ? convert(value, from.code, to.code) : undefined) ?? impossible)
+      : value;
   if (expression.constant !== undefined) {
     const value = turn(expression.constant);
     return typeof value === "number"

@@ -55,7 +55,10 @@ export interface Judgement {
   readonly overall: OverallVerdict;
   readonly points: Readonly<Record<string, PointJudgement>>;
   readonly scores: Readonly<Record<string, ScoreJudgement>>;
-  /** Everything mandatory is answered or absent for an allowed reason, with its evidence. */
+  /**
+   * Something is answered, and everything mandatory is answered or absent for an allowed reason,
+   * with its evidence.
+   */
   readonly complete: boolean;
   /** What keeps it from being complete, and answers that could not be used. */
   readonly problems: readonly Problem[];

@@ -3,6 +3,7 @@ import { pointKind } from "../checklist/guards.ts";
 import type {
   AskDefinition,
   Checklist,
+  ParticularDefinition,
   PointDefinition,
   ScoreDefinition,
 } from "../checklist/meta-schema.ts";
@@ -46,6 +47,7 @@ export interface PreparedPoint {
 export interface Prepared {
   readonly points: readonly PreparedPoint[];
   readonly byId: ReadonlyMap<string, PreparedPoint>;
+  readonly particulars: ReadonlyMap<string, ParticularDefinition>;
   readonly values: ReadonlyMap<string, Expression>;
   readonly scores: readonly (readonly [string, ScoreDefinition])[];
   /** Whether there is anything to judge by. */
@@ -72,7 +74,11 @@ class Preparing {
     const value = this.values.get(bound);
     const to = unitNamed(unit);
     if (value === undefined)
-      return { kind, fixed: undefined, of: this.#compiler.formula(bound, to) };
+      return {
+        kind,
+        fixed: undefined,
+        of: this.#compiler.formula(bound, to),
+      };
     const named: Expression =
       value.constant === undefined
         ? { ...value, source: bound, evaluate: (run) => run.value(bound) }
@@ -134,6 +140,7 @@ export function prepare(doc: Checklist, engine: FormulaEngine | undefined): Prep
   return {
     points,
     byId: new Map(points.map((point) => [point.id, point])),
+    particulars: new Map(Object.entries(doc.particulars ?? {})),
     values: preparing.values,
     scores,
     judges: scores.length > 0 || points.some((point) => point.limits.length > 0),

@@ -1,4 +1,5 @@
 import type { Answers, Evidence, Particulars } from "../checklist/answer-types.ts";
+import { particularProblem } from "../checklist/parse-particulars.ts";
 import {
   type Failure,
   type FormulaContext,
@@ -76,7 +77,7 @@ export class Run implements Names {
     for (const name of names) {
       if (name.startsWith("asset.")) {
         const key = name.slice(6);
-        this.context.asset[key] ??= scalar(own(this.input.particulars, key));
+        this.context.asset[key] ??= this.#particular(key);
       } else if (name.startsWith("answers.")) {
         const key = name.slice(8);
         this.context.answers[key] ??= this.#answer(key);
@@ -95,6 +96,17 @@ export class Run implements Names {
     const outcome = value.evaluate(this);
     this.context.values[name] = outcome;
     return outcome;
+  }
+
+  /** A class "i" where there are "I" and "II" is no class: taken as it stands it could hide a point. */
+  #particular(key: string): Scalar | Failure | undefined {
+    const value = scalar(own(this.input.particulars, key));
+    const definition = this.#prepared.particulars.get(key);
+    if (value === undefined || definition === undefined) return value;
+    const wrong = particularProblem(key, definition, value);
+    if (wrong?.code === "particular-wrong-type")
+      return failure("wrong-type", { ...wrong.params, name: `asset.${key}` });
+    return wrong ?? value;
   }
 
   /** A point that is not asked has no answer to reckon with, whatever was kept. */

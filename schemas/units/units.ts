@@ -25,6 +25,14 @@ export const sameUnit = (a: Unit, b: Unit): boolean =>
   roundSignificant((a.num * b.den) / (a.den * b.num)) === 1 &&
   a.zero * b.den === b.zero * a.den;
 
+/**
+ * Whether a result in one unit does where the other is needed: mOhm for Ohm, [degF] for Cel. A
+ * difference of temperatures (K) is no temperature (Cel): converting it would take 273.15 from it.
+ */
+export const fitsUnit = (found: Unit, needed: Unit): boolean =>
+  sameUnit(found, needed) ||
+  (sameDimension(found, needed) && (found.zero === 0) === (needed.zero === 0));
+
 /** What a difference of two readings on a scale with its own zero is measured in: K for Cel. */
 export const differenceUnit = (unit: Unit): Unit =>
   unit.zero === 0 ? unit : (named({ ...unit, code: `${unit.code} difference`, zero: 0 }) ?? unit);

@@ -55,6 +55,7 @@ const EXPLANATIONS = {
 /** What is wrong with answers and particulars. */
 const ANSWER_PROBLEMS = {
   "mandatory-not-answered": "Not answered.",
+  "nothing-answered": "Nothing is answered.",
   "ask-undecided": "Whether this is asked cannot be told: what it depends on is missing.",
   "evidence-missing": "Its {kind} is missing: {given} of {atLeast}.",
   "unknown-point": "No point of this checklist{point? is called “$”}{nearest?; nearest: “$”}.",

@@ -50,6 +50,7 @@ export const JUDGE_WORDS = {
   "score-point-ungraded": "{point} has no grade",
 
   "mandatory-not-answered": "this has to be answered",
+  "nothing-answered": "nothing is answered",
   "ask-undecided": "whether this is asked cannot be told: {cause}",
   "evidence-missing": "{atLeast} {kind} asked for with the verdict {verdict}, {given} given",
 
