@@ -26,6 +26,7 @@ export {
   type Judge,
   type JudgeOptions,
 } from "./judge/compile-judge.ts";
+export * from "./judge/counts-as-done.ts";
 export * from "./judge/judgement.ts";
 export type { JudgeInput } from "./judge/run.ts";
 export * from "./log/bodies.ts";

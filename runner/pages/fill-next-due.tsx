@@ -1,6 +1,7 @@
 import {
   type CivilDate,
   computeWindow,
+  countsAsDone,
   type DoneRecord,
   type DueWindow,
   type Judgement,
@@ -32,7 +33,7 @@ export const nextWindows = (
     entry: "",
     on: today,
     at,
-    counts: judgement.complete && judgement.overall !== "not-evaluated",
+    counts: countsAsDone(judgement),
     next: Object.fromEntries(
       Object.entries(judgement.scores).map(([name, score]) => [name, score.next]),
     ),

@@ -1,4 +1,11 @@
-import type { AssetRow, CivilDate, DueRow, Judgement, SiteBundle } from "@roundbook/schemas";
+import {
+  type AssetRow,
+  type CivilDate,
+  countsAsDone,
+  type DueRow,
+  type Judgement,
+  type SiteBundle,
+} from "@roundbook/schemas";
 import type { WalkStroke } from "../form/index.ts";
 import type { Draft, OutboxRow, SentRow } from "../offline/database.ts";
 import { checklistOf } from "../offline/outbox.ts";
@@ -38,10 +45,6 @@ export interface Kept {
 const COMING_DAYS = 7;
 const pair = (asset: string | null, checklist: string | null): string => `${asset}:${checklist}`;
 
-/** Complete and evaluated: what moves a due date. Everything else leaves the asset to be done. */
-const counts = (judgement: Judgement): boolean =>
-  judgement.complete && judgement.overall !== "not-evaluated";
-
 interface Today {
   readonly done: ReadonlySet<string>;
   readonly attempted: ReadonlySet<string>;
@@ -61,7 +64,7 @@ const doneToday = ({ bundle, outbox, sent }: Kept, today: CivilDate): Today => {
     if (dayOf(entry.civilDate) !== today) continue;
     const key = pair(entry.asset, checklistOf(entry));
     if (entry.kind === "not-completed") attempted.add(key);
-    if (entry.kind === "inspection" && counts(entry.body.judgement as unknown as Judgement))
+    if (entry.kind === "inspection" && countsAsDone(entry.body.judgement as unknown as Judgement))
       done.add(key);
   }
   return { done, attempted };

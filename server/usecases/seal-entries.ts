@@ -9,7 +9,7 @@ import {
   type SignedEntry,
 } from "@roundbook/schemas";
 import { eq } from "drizzle-orm";
-import { appendLog, instantMs, keepContents } from "../store/append-log.ts";
+import { appendLog, keepContents } from "../store/append-log.ts";
 import { isBusy } from "../store/busy.ts";
 import type { Db } from "../store/db.ts";
 import { project } from "../store/projections/project.ts";
@@ -17,6 +17,7 @@ import { entries, entryDocs } from "../store/schema/log.ts";
 import { checkAuthor } from "./check-author.ts";
 import { checkReferences } from "./check-references.ts";
 import { type CheckedForm, checkSigned } from "./check-signed.ts";
+import { clockDiffers } from "./clock-differs.ts";
 import type { Context, Session } from "./context.ts";
 import { judgeAgain } from "./judge-again.ts";
 import { prepareEntry } from "./prepare-entry.ts";
@@ -29,9 +30,6 @@ type Ruling =
       readonly flags: readonly EntryFlag[];
     }
   | { readonly is: "retry-later" | "refused"; readonly problems: readonly Problem[] };
-
-/** A device whose clock runs ahead by more than this is told so on its entries. */
-const CLOCK_AHEAD_MILLISECONDS = 5 * 60_000;
 
 async function sealedBefore(tx: Db, { entry, hash }: Form): Promise<EntryOutcome | null> {
   const [row] = await tx
@@ -55,8 +53,7 @@ async function rule(ctx: Context, tx: Db, signed: SignedEntry, entry: Entry): Pr
   if (named.wrong.length > 0) return { is: "refused", problems: named.wrong };
   if (named.unknown.length > 0) return { is: "retry-later", problems: named.unknown };
   const flags = new Set<EntryFlag>([...author.flags, ...named.flags]);
-  const ahead = (instantMs(entry.happenedAt) ?? 0) - ctx.clock();
-  if (ahead > CLOCK_AHEAD_MILLISECONDS) flags.add("clock-differs");
+  if (clockDiffers(entry, ctx.clock())) flags.add("clock-differs");
   if (entry.kind !== "inspection") return { is: "fit", judgement: null, flags: [...flags] };
   const judged = await judgeAgain(ctx, tx, entry);
   if (judged === null) throw new Error("an issued checklist has lost its document");

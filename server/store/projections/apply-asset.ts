@@ -1,11 +1,12 @@
-import type { EntryOf } from "@roundbook/schemas";
-import { dayOf, instantMs } from "../append-log.ts";
+import type { EntryOf, SealedLeaf } from "@roundbook/schemas";
+import { dayOf } from "../append-log.ts";
 import { numberKey, numberOrder, wordsOf } from "../words.ts";
 import type { Batch } from "./batch.ts";
+import { latestDayOf, whenDone } from "./when-done.ts";
 
 type At<K extends "registered" | "brought-forward" | "status-changed"> = {
   readonly entry: EntryOf<K>;
-  readonly seq: number;
+  readonly leaf: SealedLeaf;
 };
 interface Source {
   readonly content: string;
@@ -15,11 +16,11 @@ export function applySource(batch: Batch, entry: string, asset: string | null, s
   if (source !== undefined) batch.sources.put({ entry, asset, content: source.content });
 }
 
-export function applyRegistered(batch: Batch, { entry, seq }: At<"registered">): void {
+export function applyRegistered(batch: Batch, { entry, leaf }: At<"registered">): void {
   const { asset, body } = entry;
   if (asset === null || batch.assets.has(asset)) return;
   const words = wordsOf(body.number, body.description, body.serial);
-  const registeredOn = dayOf(entry.civilDate);
+  const { on: registeredOn, at: statusAt } = whenDone(entry, leaf);
   batch.assets.put({
     id: asset,
     number: body.number,
@@ -33,12 +34,12 @@ export function applyRegistered(batch: Batch, { entry, seq }: At<"registered">):
     serial: body.serial ?? null,
     status: "in-service",
     statusOn: registeredOn,
-    statusAt: instantMs(entry.happenedAt) ?? -1,
+    statusAt: statusAt ?? -1,
     statusEntry: entry.id,
     order: body.order ?? 0,
     registeredOn,
     search: words.map((word) => ` ${word}`).join(""),
-    seq,
+    seq: leaf.seq,
   });
   for (const word of words) batch.assetWords.put({ word, asset });
   applySource(batch, entry.id, asset, body.source);
@@ -46,30 +47,30 @@ export function applyRegistered(batch: Batch, { entry, seq }: At<"registered">):
 }
 
 /** A date carried in from old papers moves a due date and never counts as proof. */
-export function applyBroughtForward(batch: Batch, { entry, seq }: At<"brought-forward">): void {
+export function applyBroughtForward(batch: Batch, { entry, leaf }: At<"brought-forward">): void {
   const { asset, body } = entry;
   if (asset === null) return;
   batch.results.put({
     entry: entry.id,
     asset,
     checklist: body.checklist,
-    on: dayOf(body.doneOn),
+    on: Math.min(dayOf(body.doneOn), latestDayOf(leaf)),
     at: null,
     counts: false,
     broughtForward: true,
     next: {},
-    seq,
+    seq: leaf.seq,
   });
   applySource(batch, entry.id, asset, body.source);
   batch.dueAssets.add(asset);
 }
 
 /** A status that was given earlier and arrives late does not undo a later one. */
-export function applyStatus(batch: Batch, { entry }: At<"status-changed">): void {
+export function applyStatus(batch: Batch, { entry, leaf }: At<"status-changed">): void {
   const row = entry.asset === null ? undefined : batch.assets.get(entry.asset);
   if (row === undefined) return;
-  const on = dayOf(entry.civilDate);
-  const at = instantMs(entry.happenedAt) ?? -1;
+  const { on, at: instant } = whenDone(entry, leaf);
+  const at = instant ?? -1;
   const sooner = on - row.statusOn || at - row.statusAt || (entry.id < row.statusEntry ? -1 : 1);
   if (sooner < 0) return;
   const { status } = entry.body;

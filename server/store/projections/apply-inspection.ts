@@ -1,15 +1,16 @@
 import {
   type Answers,
+  countsAsDone,
   type EntryOf,
   isReading,
-  type Judgement,
   type LastResult,
+  type SealedLeaf,
 } from "@roundbook/schemas";
-import { dayOf, instantMs } from "../append-log.ts";
 import { applySource } from "./apply-asset.ts";
 import { applyVerdicts } from "./apply-verdicts.ts";
 import { type Batch, lastKey } from "./batch.ts";
 import type { Inspected } from "./inspected.ts";
+import { whenDone } from "./when-done.ts";
 
 function readingsOf(answers: object): LastResult["readings"] {
   const readings: Record<string, LastResult["readings"][string]> = {};
@@ -35,13 +36,12 @@ function applyLast(batch: Batch, { entry, asset, judgement, on, at }: Inspected)
 export function applyInspection(
   batch: Batch,
   entry: EntryOf<"inspection">,
-  seq: number,
-  judgement: Judgement | null,
+  leaf: SealedLeaf,
 ): void {
   const { asset, body } = entry;
+  const { seq, judgement } = leaf;
   if (asset === null || judgement === null) return;
-  const on = dayOf(entry.civilDate);
-  const at = instantMs(entry.happenedAt);
+  const { on, at } = whenDone(entry, leaf);
   const inspected = { entry, seq, asset, judgement, on, at };
   batch.results.put({
     entry: entry.id,
@@ -49,7 +49,7 @@ export function applyInspection(
     checklist: body.checklist.id,
     on,
     at,
-    counts: judgement.complete && judgement.overall !== "not-evaluated",
+    counts: countsAsDone(judgement),
     broughtForward: false,
     next: Object.fromEntries(
       Object.entries(judgement.scores).map(([score, { next }]) => [score, next]),

@@ -1,4 +1,4 @@
-import type { EntryOf } from "@roundbook/schemas";
+import type { EntryOf, SealedLeaf } from "@roundbook/schemas";
 import { dayOf, type Sealed } from "../append-log.ts";
 import { applyBroughtForward, applyRegistered, applyStatus } from "./apply-asset.ts";
 import {
@@ -13,13 +13,21 @@ import {
 } from "./apply-estate.ts";
 import { applyInspection } from "./apply-inspection.ts";
 import { type Batch, defectKey } from "./batch.ts";
+import { whenDone } from "./when-done.ts";
 
-function applyStep(batch: Batch, entry: EntryOf<"defect-step">): void {
+/**
+ * A step that arrives after an inspection of a later time found the fault again says nothing of it
+ * any more: the defect stays open. What is verified stays verified, whatever arrives late.
+ */
+function applyStep(batch: Batch, entry: EntryOf<"defect-step">, leaf: SealedLeaf): void {
   const defect = batch.defects.get(entry.body.defect);
-  if (defect === undefined) return;
+  if (defect === undefined || !defect.open) return;
   const { step, until } = entry.body;
+  const { on, at } = whenDone(entry, leaf);
+  const sooner = on - defect.seenOn || (at ?? -1) - defect.seenAt;
+  if (step === "verified" && defect.passedSince === null && sooner < 0) return;
   const by = step === "deferred" && until !== undefined ? dayOf(until) : defect.by;
-  const open = step === "verified" ? false : defect.open;
+  const open = step !== "verified";
   batch.defects.put({ ...defect, step, by, open });
   if (!open) batch.openDefects.delete(defectKey(defect.asset, defect.checklist, defect.point));
 }
@@ -56,19 +64,19 @@ export function apply(batch: Batch, { entry, leaf }: Sealed): void {
       applyIntervalEnd(batch, { entry, seq });
       break;
     case "registered":
-      applyRegistered(batch, { entry, seq });
+      applyRegistered(batch, { entry, leaf });
       break;
     case "brought-forward":
-      applyBroughtForward(batch, { entry, seq });
+      applyBroughtForward(batch, { entry, leaf });
       break;
     case "status-changed":
-      applyStatus(batch, { entry, seq });
+      applyStatus(batch, { entry, leaf });
       break;
     case "inspection":
-      applyInspection(batch, entry, seq, leaf.judgement);
+      applyInspection(batch, entry, leaf);
       break;
     case "defect-step":
-      applyStep(batch, entry);
+      applyStep(batch, entry, leaf);
       break;
     case "not-completed":
     case "correction":
