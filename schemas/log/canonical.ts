@@ -1,6 +1,4 @@
-import { isPlainText } from "../shared/plain-text.ts";
-
-const LONE_SURROGATE = /\p{Surrogate}/u;
+import { hasLoneSurrogate, isPlainText } from "../shared/plain-text.ts";
 
 const refuse = (what: string): never => {
   throw new TypeError(`no canonical JSON for ${what}`);
@@ -8,7 +6,7 @@ const refuse = (what: string): never => {
 
 function text(value: string): string {
   if (isPlainText(value)) return `"${value}"`;
-  if (LONE_SURROGATE.test(value)) refuse("a lone surrogate");
+  if (hasLoneSurrogate(value)) refuse("a lone surrogate");
   return JSON.stringify(value);
 }
 

@@ -1,4 +1,4 @@
-import { isPlainText } from "./plain-text.ts";
+import { hasLoneSurrogate, isPlainText } from "./plain-text.ts";
 import { at, type Problem, problem } from "./problem.ts";
 
 /** What a document may weigh before anything else looks at it. */
@@ -7,7 +7,10 @@ export interface Measures {
   readonly depth: number;
 }
 
-/** Bytes of a string in JSON and UTF-8; a lone surrogate counts as its replacement character. */
+const isKept = (text: string): boolean =>
+  isPlainText(text) || !(text.includes("\0") || hasLoneSurrogate(text));
+
+/** Bytes of a string in JSON and UTF-8. */
 const jsonLength = (text: string): number => {
   if (isPlainText(text)) return text.length + 2;
   let bytes = 0;
@@ -29,8 +32,8 @@ export const isPlain = (value: object): boolean => {
 };
 
 /**
- * Walks a value once, within the limits: it has to be JSON, at most `bytes` in canonical form and
- * `depth` levels deep. Circles and endless depth end at the depth limit. Null when all is well.
+ * Walks a value once, within the limits: it has to be JSON, of texts that can be kept, at most
+ * `bytes` in canonical form and `depth` levels deep. Circles and endless depth end at the depth limit. Null when all is well.
  */
 export const measure = (value: unknown, limits: Measures): Problem | null => {
   let left = limits.bytes;
@@ -52,6 +55,7 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part === "string") {
       // Each character is at least a byte: a giant string is refused without escaping it.
       if (part.length > left) return tooBig();
+      if (!isKept(part)) return problem("", "bad-text");
       return spend(jsonLength(part)) ? null : tooBig();
     }
     if (typeof part === "number") {
@@ -69,6 +73,7 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part !== "object" || !isPlain(part)) return problem("", "not-json");
     if (!spend(2)) return tooBig();
     for (const [key, child] of Object.entries(part)) {
+      if (key.length <= left && !isKept(key)) return problem("", "bad-text");
       if (key.length > left || !spend(jsonLength(key) + 2)) return tooBig();
       const found = walk(child, depth + 1);
       if (found) return within(found, key);

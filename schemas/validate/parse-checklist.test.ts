@@ -24,6 +24,9 @@ it.each([
   [{ ...EXTENSION_LEAD, tittle: "x" }, "/tittle", "unknown-keyword", { nearest: "title" }],
   [{ ...EXTENSION_LEAD, title: undefined }, "/title", "not-json", {}],
   [{ ...EXTENSION_LEAD, title: "" }, "/title", "too-short", { limit: 1 }],
+  [{ ...EXTENSION_LEAD, title: "half \ud83d" }, "/title", "bad-text", {}],
+  [{ ...EXTENSION_LEAD, title: "cut\0here" }, "/title", "bad-text", {}],
+  [{ ...EXTENSION_LEAD, values: { "a\udc00": 1 } }, "/values", "bad-text", {}],
   [
     { ...EXTENSION_LEAD, $defs: { deep: nested(40) } },
     `/$defs/deep${"/0".repeat(31)}`,

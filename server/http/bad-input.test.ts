@@ -137,6 +137,13 @@ describe("a body that cannot be read is refused before anything looks into it", 
 });
 
 describe("parameters that do not fit are named", () => {
+  it("half a character or a NUL, which no log could keep whole", async () => {
+    for (const name of ["half \ud83d", "cut\0here"])
+      expect(
+        await post("/api/places", { parent: null, level: "site", code: "9", name }),
+      ).toMatchObject({ status: 422, problems: [{ pointer: "/name", code: "bad-text" }] });
+  });
+
   it("in the query", async () => {
     const places: [string, string, string][] = [
       ["/api/due?on=2026-13-01", "/on", "bad-format"],

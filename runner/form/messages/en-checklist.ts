@@ -15,6 +15,7 @@ export const CHECKLIST_WORDS = {
   "bad-name": "A name is small letters, digits and “_”, beginning with a letter: not “{name}”.",
   "bad-format": "Is not written as it must be ({pattern}).",
   "not-json": "This is not JSON.",
+  "bad-text": "Holds a character that cannot be kept: a NUL, or half of one.",
   "document-too-big": "Larger than {limit} bytes.",
   "document-too-deep": "Nested deeper than {limit} levels.",
   invalid: "Breaks the rule “{rule}”.",

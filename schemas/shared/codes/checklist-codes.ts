@@ -16,6 +16,8 @@ export const SHAPE_CODES = {
   "bad-name": ["name"],
   "bad-format": ["pattern"],
   "not-json": [],
+  /** A NUL, which databases cut a text at, or half of a surrogate pair, which no UTF-8 can write. */
+  "bad-text": [],
   "document-too-big": ["limit"],
   "document-too-deep": ["limit"],
   invalid: ["rule"],

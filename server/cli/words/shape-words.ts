@@ -15,6 +15,7 @@ export const SHAPE_WORDS = {
   "bad-name": "{name} is no name: lower-case letters, digits and underscores, a letter first",
   "bad-format": "not of the form {pattern}",
   "not-json": "this is not JSON",
+  "bad-text": "the text holds a character that cannot be kept: a NUL, or half of one",
   "document-too-big": "larger than {limit} bytes",
   "document-too-deep": "deeper than {limit} levels",
   invalid: "the rule {rule} is not kept",

@@ -7,7 +7,8 @@ import { contentOf, derivedId } from "./identity.ts";
 
 const LONGEST_KEY = 400;
 const LONGEST_NUMBER = 64;
-const REPLACEMENT = "\uFFFD";
+/** What other encodings leave when they are read as UTF-8: replacement characters, or NULs. */
+const GARBLED = /\uFFFD|\0/;
 
 export interface NamedBatch {
   /** Rows that are still to be read. */
@@ -59,7 +60,7 @@ function readTexts(desk: Desk, source: CsvRow): Texts | RowOutcome {
   const { mapping, columns } = desk;
   if (source.fault) return badRow(fault(null, source.fault));
   const cell = columns.cells(source);
-  const broken = columns.content.filter((column) => cell(column).includes(REPLACEMENT));
+  const broken = columns.content.filter((column) => GARBLED.test(cell(column)));
   if (broken.length > 0)
     return badRow(...broken.map((column) => fault(column, problem("", "csv-not-utf8"))));
   const number = cell(mapping.asset.number);
