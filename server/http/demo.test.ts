@@ -29,16 +29,11 @@ import { beginDemo, signIn, startServer, type TestServer } from "./testing/serve
 
 let server: TestServer;
 let owner: string;
-/** Milliseconds of work: waiting for a busy machine is not the opening's. */
-let took: number;
 beforeAll(async () => {
   server = await startServer();
   // As a server does once it listens, long before anybody has typed a password.
   await warmUp();
-  const began = process.cpuUsage();
   owner = await beginDemo(server);
-  const used = process.cpuUsage(began);
-  took = (used.user + used.system) / 1000;
 }, 30_000);
 afterAll(() => server.close());
 
@@ -64,10 +59,6 @@ describe("the checklists of the demo estate", () => {
 });
 
 describe("the demo estate", () => {
-  it("opens with less than three seconds of work", () => {
-    expect(took).toBeLessThan(3_000);
-  });
-
   it("has its people, who sign in with the password given, and its sites", async () => {
     const { rows } = await read<{ rows: PersonRow[] }>("/api/people");
     expect(rows.map(({ name, role }) => `${name}, ${role}`).toSorted()).toEqual([
