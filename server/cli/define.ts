@@ -8,6 +8,7 @@ import {
   UUID,
 } from "@roundbook/schemas";
 import { addPlace } from "../usecases/add-place.ts";
+import { atOnce } from "../usecases/at-once.ts";
 import type { Context, Session } from "../usecases/context.ts";
 import { issueChecklist } from "../usecases/issue-checklist.ts";
 import { putAssetType } from "../usecases/put-asset-type.ts";
@@ -28,7 +29,7 @@ const defining = (usage: string, put: Put): Verb => ({
     if (id !== undefined && !new RegExp(UUID).test(id))
       throw new UsageError(`--id ${id} is no UUID of version 7 or 8 in lower case`);
     const [file = ""] = positionals;
-    const known = await enter(io, (ctx, by) => put(ctx, by, file, id));
+    const known = await enter(io, (ctx, by) => atOnce(ctx, (within) => put(within, by, file, id)));
     const plain = Object.entries(known).map(([name, value]) => `${name} ${value}`);
     await io.out(json ? JSON.stringify(known) : plain.join(", "));
     return DONE;

@@ -1,11 +1,11 @@
 import { problem } from "@roundbook/schemas";
 import type { Context, Hono } from "hono";
+import { atOnce } from "../usecases/at-once.ts";
 import type { Session } from "../usecases/context.ts";
 import { findSession } from "../usecases/find-session.ts";
 import { Refusal } from "../usecases/refusal.ts";
 import type { AppContext } from "./app-context.ts";
 import type { Call, Handler, Handlers } from "./handler.ts";
-import { inTurn } from "./in-turn.ts";
 import { readJson } from "./read-body.ts";
 import {
   type Access,
@@ -65,9 +65,11 @@ export function registerRoutes(app: Hono, ctx: AppContext, handlers: Handlers<Ro
       const body = rule.body ? await readJson(c, rule.limit ?? DEFAULT_LIMIT) : undefined;
       check?.body(body);
       const param = (name: string) => c.req.param(name) ?? "";
-      const call = { c, ctx, session, token, body, query, param } as Call<RouteKey>;
-      const work = async () => handle(call as never);
-      return reply(c, rule, await (rule.inTurn ? inTurn(ctx.store, work) : work()));
+      const work = async (within: AppContext) => {
+        const call = { c, ctx: within, session, token, body, query, param } as Call<RouteKey>;
+        return handle(call as never);
+      };
+      return reply(c, rule, await (rule.atOnce ? atOnce(ctx, work) : work(ctx)));
     });
   }
 }

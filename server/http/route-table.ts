@@ -42,8 +42,8 @@ export interface RouteRule {
   readonly raw?: readonly string[];
   /** Largest body in bytes. */
   readonly limit?: number;
-  /** One at a time: the verb looks before it appends. */
-  readonly inTurn?: boolean;
+  /** Looks before it appends: one transaction (`atOnce`). */
+  readonly atOnce?: boolean;
   /** Status of a success. */
   readonly reply?: 200 | 201 | 204;
 }
@@ -65,7 +65,7 @@ const REGISTER_BODY = {
 } as const;
 
 const desk = { who: AT_THE_DESK } as const;
-const deskVerb = { who: AT_THE_DESK, inTurn: true } as const;
+const deskVerb = { who: AT_THE_DESK, atOnce: true } as const;
 const all = { who: EVERY_ROLE } as const;
 const round = { who: ON_THE_ROUND } as const;
 
@@ -82,7 +82,7 @@ export const ROUTES = {
   "DELETE /api/session": { ...all, says: "Sign out", reply: 204 },
   "POST /api/devices": {
     ...round,
-    inTurn: true,
+    atOnce: true,
     says: "Enrol a device's public key",
     body: ENROL_DEVICE_SCHEMA,
     reply: 204,
