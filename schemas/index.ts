@@ -8,6 +8,7 @@ export * from "./checklist/names.ts";
 export * from "./checklist/parse-particulars.ts";
 export * from "./checklist/particulars-in-order.ts";
 export * from "./checklist/points-in-order.ts";
+export * from "./checklist/reused-points.ts";
 export * from "./checklist/validate-answers.ts";
 export * from "./due/civil.ts";
 export * from "./due/codes.ts";

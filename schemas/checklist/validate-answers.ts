@@ -1,5 +1,6 @@
 import { nearest } from "../shared/nearest.ts";
 import { SHA256 } from "../shared/patterns.ts";
+import { isKeptText } from "../shared/plain-text.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { ABSENCE_REASONS, COMPARATORS, type PointKind } from "./answer-types.ts";
 import { pointKind } from "./guards.ts";
@@ -18,7 +19,10 @@ const own = (fields: Fields, key: string): unknown =>
 /** JSON Schema counts characters, not UTF-16 units. */
 const lengthOf = (text: string): number => [...text].length;
 const isText = (value: unknown, least: number, most: number): value is string =>
-  typeof value === "string" && lengthOf(value) >= least && lengthOf(value) <= most;
+  typeof value === "string" &&
+  lengthOf(value) >= least &&
+  lengthOf(value) <= most &&
+  isKeptText(value);
 
 const isWritten = (value: unknown): boolean => {
   if (!isFields(value)) return isText(value, 0, 4000);

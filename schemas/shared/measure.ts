@@ -1,4 +1,4 @@
-import { hasLoneSurrogate, isPlainText } from "./plain-text.ts";
+import { isKeptText, isPlainText } from "./plain-text.ts";
 import { at, type Problem, problem } from "./problem.ts";
 
 /** What a document may weigh before anything else looks at it. */
@@ -6,9 +6,6 @@ export interface Measures {
   readonly bytes: number;
   readonly depth: number;
 }
-
-const isKept = (text: string): boolean =>
-  isPlainText(text) || !(text.includes("\0") || hasLoneSurrogate(text));
 
 /** Bytes of a string in JSON and UTF-8. */
 const jsonLength = (text: string): number => {
@@ -55,7 +52,7 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part === "string") {
       // Each character is at least a byte: a giant string is refused without escaping it.
       if (part.length > left) return tooBig();
-      if (!isKept(part)) return problem("", "bad-text");
+      if (!isKeptText(part)) return problem("", "bad-text");
       return spend(jsonLength(part)) ? null : tooBig();
     }
     if (typeof part === "number") {
@@ -73,7 +70,7 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part !== "object" || !isPlain(part)) return problem("", "not-json");
     if (!spend(2)) return tooBig();
     for (const [key, child] of Object.entries(part)) {
-      if (key.length <= left && !isKept(key)) return problem("", "bad-text");
+      if (key.length <= left && !isKeptText(key)) return problem("", "bad-text");
       if (key.length > left || !spend(jsonLength(key) + 2)) return tooBig();
       const found = walk(child, depth + 1);
       if (found) return within(found, key);

@@ -7,6 +7,12 @@ import { at, type Problem, problem } from "../shared/problem.ts";
 import { createAjv } from "./ajv.ts";
 import { DOCUMENT_LIMITS } from "./compile-schema.ts";
 
+/** Names of the answers that hold a text that cannot be kept. */
+const garbled = (answers: unknown): readonly string[] =>
+  Object.entries(answers ?? {}).flatMap(([name, answer]) =>
+    measure(answer, DOCUMENT_LIMITS) ? [name] : [],
+  );
+
 /**
  * Compiles the issued document itself into a check of whole sets of answers: one problem per point
  * whose answer is ill-formed. `validateAnswers` finds the same points without generating code.
@@ -16,9 +22,9 @@ export const compileAnswers = (doc: Checklist): ((answers: unknown) => readonly 
   const points = new Map(Object.entries(doc.properties));
   return (answers) => {
     const heavy = measure(answers, DOCUMENT_LIMITS);
-    if (heavy) return [heavy];
-    if (validate(answers)) return [];
-    const names = new Set<string>();
+    if (heavy && heavy.code !== "bad-text") return [heavy];
+    if (validate(answers) && !heavy) return [];
+    const names = new Set<string>(heavy ? garbled(answers) : []);
     for (const { instancePath, params } of validate.errors ?? []) {
       const extra: unknown = params.additionalProperty;
       const first = instancePath.split("/")[1];

@@ -67,6 +67,18 @@ describe("issuing", () => {
     expect(Object.keys(row.document.$defs ?? {})).toContain("check");
   });
 
+  it("a point that was another kind of point in an earlier issue is refused and named", async () => {
+    const first = await issue(await draftOf({ ...LADDER, title: "Ladder of old" }));
+    const [[name = ""] = []] = Object.entries(LADDER.properties);
+    const other = { $ref: "#/$defs/text", title: "Remarks" };
+    const document = { ...LADDER, properties: { ...LADDER.properties, [name]: other } };
+    const { revision } = await draftOf(document, first.id);
+    expect(await ask("POST", `/api/drafts/${first.id}/issue`, 422, { revision })).toMatchObject({
+      problems: [{ pointer: `/properties/${name}`, code: "point-reused", params: { issue: 1 } }],
+    });
+    await ask("GET", `/api/drafts/${first.id}`, 200);
+  });
+
   it("the same content as the newest issue is refused, other content is the next issue", async () => {
     const first = await issue(await draftOf({ ...LADDER, title: "Ladder two" }));
     const same = await draftOf({ ...LADDER, title: "Ladder two" }, first.id);

@@ -7,11 +7,12 @@ import {
   LINT_CODES,
   type Problem,
   problem,
+  reusedPoints,
 } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { findProblems } from "./find-problems.ts";
-import { readNewestIssue } from "./read-checklists.ts";
+import { readIssues } from "./read-checklists.ts";
 import { readDraft } from "./read-drafts.ts";
 import { Refusal } from "./refusal.ts";
 import { closeDraft } from "./save-draft.ts";
@@ -44,7 +45,10 @@ export async function issueChecklist(
 ): Promise<Issued> {
   const document = fitToIssue(given.document);
   const hash = createHash("sha256").update(canonicalize(document)).digest("hex");
-  const newest = await readNewestIssue(ctx, given.checklist);
+  const issues = await readIssues(ctx, given.checklist);
+  const reused = reusedPoints(issues, document);
+  if (reused.length > 0) throw new Refusal("invalid", "checklist-not-right", reused);
+  const [newest] = issues;
   if (newest && newest.hash === hash && newest.status === "issued")
     throw new Refusal("conflict", "same-as-newest-issue", [
       problem("", "same-as-newest-issue", { issue: newest.issue }),

@@ -44,6 +44,8 @@ export const CHECKLIST_WORDS = {
   "asks-itself": "Whether it is asked depends on its own answer.",
   "limit-empty": "The limit says nothing yet.",
   "limit-kind": "This kind of point takes no such limit.",
+  "point-reused":
+    "“{point}” was {was} in issue {issue} and is {is} now: what was found would be mixed up. Make a new point of it.",
   "limit-contradictory": "Nothing can be {minimum} or more and {maximum} or less.",
   "limit-accepts-unknown": "Accepts “{value}”, which nobody can answer; there is {allowed}.",
   "group-unknown-point": "The group names “{point}”, which is no point{nearest?; nearest: “$”}.",

@@ -15,6 +15,8 @@ export const LINT_WORDS = {
   "asks-itself": "whether {point} is asked hangs on {point} itself",
   "limit-empty": "the limit limits nothing",
   "limit-kind": "a {keyword} limit says nothing about a {kind}",
+  "point-reused":
+    "{point} was another point in issue {issue} ({was}, now {is}): give the new one a new name",
   "limit-contradictory": "no reading is at least {minimum} and at most {maximum}",
   "limit-accepts-unknown": "{value} can never be answered; answers are: {allowed}",
   "group-unknown-point": "there is no point {point}[; the nearest is {nearest}]",
