@@ -69,9 +69,10 @@ describe("issuing", () => {
 
   it("a point that was another kind of point in an earlier issue is refused and named", async () => {
     const first = await issue(await draftOf({ ...LADDER, title: "Ladder of old" }));
-    const [[name = ""] = []] = Object.entries(LADDER.properties);
+    const properties = LADDER.properties as Record<string, unknown>;
+    const [name = ""] = Object.keys(properties);
     const other = { $ref: "#/$defs/text", title: "Remarks" };
-    const document = { ...LADDER, properties: { ...LADDER.properties, [name]: other } };
+    const document = { ...LADDER, properties: { ...properties, [name]: other } };
     const { revision } = await draftOf(document, first.id);
     expect(await ask("POST", `/api/drafts/${first.id}/issue`, 422, { revision })).toMatchObject({
       problems: [{ pointer: `/properties/${name}`, code: "point-reused", params: { issue: 1 } }],
