@@ -138,7 +138,7 @@ export const checklistNames = (doc: Checklist, engine?: FormulaEngine): Checklis
 };
 
 /** Every text of a checklist that is a formula, with its place. */
-export const formulaTexts = (doc: Checklist): readonly (readonly [string, string])[] => {
+const formulaTexts = (doc: Checklist): readonly (readonly [string, string])[] => {
   const texts: (readonly [string, string])[] = [];
   for (const [name, value] of Object.entries(doc.values ?? {})) texts.push(...textsOf(name, value));
   for (const [name, point] of Object.entries(doc.properties)) {

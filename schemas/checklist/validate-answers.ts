@@ -101,7 +101,7 @@ const narrowed = (point: PointDefinition, answer: unknown): Found => {
 };
 
 /** Whether one answer is well-formed for its point; null when it is. */
-export const answerProblem = (point: PointDefinition, answer: unknown): Found => {
+const answerProblem = (point: PointDefinition, answer: unknown): Found => {
   const kind = pointKind(point);
   if (!isAbsence(answer) && !hasShape(kind, answer))
     return { code: "answer-shape", params: { kind } };

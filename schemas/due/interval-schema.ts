@@ -3,7 +3,7 @@ import { DURATION, NAME, UUID } from "../shared/patterns.ts";
 
 const duration = { type: "string", pattern: DURATION } as const;
 
-export const INTERVAL_RULE_SCHEMA = {
+const INTERVAL_RULE_SCHEMA = {
   oneOf: [
     {
       type: "object",

@@ -1,8 +1,7 @@
 import type { DoneRecord } from "./window.ts";
 
 /** A date from old papers moves the due date too, though it proves nothing. */
-export const movesDate = (record: DoneRecord): boolean =>
-  record.counts || record.broughtForward === true;
+const movesDate = (record: DoneRecord): boolean => record.counts || record.broughtForward === true;
 
 /**
  * The records that decide a due window: those of the last civil date on which anything counted.

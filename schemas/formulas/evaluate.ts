@@ -40,7 +40,7 @@ const CALLS: Record<FunctionName, (args: readonly number[]) => number> = {
 };
 
 /** 2.5 gives 3 and −2.5 gives −3; digits past the 12th do not count, so 0.145 × 100 gives 15. */
-export const roundHalfAway = (value: number): number =>
+const roundHalfAway = (value: number): number =>
   Math.sign(value) * Math.floor(roundSignificant(Math.abs(value)) + 0.5);
 
 /** A checked tree as nested functions: types are known, so anything but the type is a failure. */

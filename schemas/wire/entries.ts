@@ -1,4 +1,3 @@
-import type { FromSchema } from "json-schema-to-ts";
 import { CONTENT_SCHEMA, ENTRY_SCHEMA, type Entry, type SealedLeaf } from "../log/entry.ts";
 import { SHA256 } from "../shared/patterns.ts";
 import type { Problem } from "../shared/problem.ts";
@@ -30,7 +29,6 @@ export const POST_ENTRIES_SCHEMA = {
   required: ["entries"],
   additionalProperties: false,
 } as const;
-export type PostEntries = FromSchema<typeof POST_ENTRIES_SCHEMA>;
 
 /** An entry with its hash and signature, as a device keeps it until the server has acknowledged it. */
 export interface SignedEntry {

@@ -62,7 +62,7 @@ const common = {
 } as const;
 
 /** How the columns of a CSV file of assets map to the register. */
-export const REGISTER_MAPPING_SCHEMA = {
+const REGISTER_MAPPING_SCHEMA = {
   type: "object",
   properties: {
     kind: { const: "register" },
@@ -85,7 +85,7 @@ export const REGISTER_MAPPING_SCHEMA = {
 } as const;
 
 /** How the columns of a CSV file of past results map to inspections. */
-export const RESULTS_MAPPING_SCHEMA = {
+const RESULTS_MAPPING_SCHEMA = {
   type: "object",
   properties: {
     kind: { const: "results" },

@@ -8,7 +8,7 @@ import { judge } from "./judge.ts";
 import { exporting, rebuilding } from "./logbook.ts";
 import { say, sayProblem } from "./say.ts";
 
-export const VERBS: Readonly<Record<string, Verb>> = {
+const VERBS: Readonly<Record<string, Verb>> = {
   judge,
   due,
   history,

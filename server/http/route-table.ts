@@ -50,7 +50,7 @@ export interface RouteRule {
 
 const MEGABYTE = 1024 * 1024;
 export const DEFAULT_LIMIT = MEGABYTE;
-export const ENTRIES_LIMIT = 4 * MEGABYTE;
+const ENTRIES_LIMIT = 4 * MEGABYTE;
 export const EVIDENCE_LIMIT = 8 * MEGABYTE;
 export const IMPORT_LIMIT = 1024 * MEGABYTE;
 

@@ -8,7 +8,7 @@ type Said = {
 }[Made["kind"]];
 
 /** A verb of the desk as an entry: said by the signed-in person, now, at the estate. */
-export async function madeNow(ctx: Context, by: Session, said: Said): Promise<Made> {
+async function madeNow(ctx: Context, by: Session, said: Said): Promise<Made> {
   return {
     ...said,
     author: by.person,

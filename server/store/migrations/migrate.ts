@@ -10,7 +10,7 @@ export interface Migration {
 }
 
 /** In order; one that has been shipped is never changed. */
-export const MIGRATIONS: readonly Migration[] = [LOG, ESTATE];
+const MIGRATIONS: readonly Migration[] = [LOG, ESTATE];
 
 /** Brings the tables of record up to date, in the caller's transaction. @throws when a newer program made them. */
 export async function migrate(tx: Db): Promise<void> {

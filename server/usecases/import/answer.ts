@@ -10,7 +10,7 @@ import {
   type Result,
   type ResultsMapping,
 } from "@roundbook/schemas";
-import { bad, type DecimalMark, good, readNumber, readWhole } from "./cell.ts";
+import { bad, type DecimalMark, good, LONGEST_FIGURE, readNumber, readWhole } from "./cell.ts";
 
 export type AnswerMapping = NonNullable<ResultsMapping["answers"][string]>;
 
@@ -111,9 +111,10 @@ function readReading(
   text: string,
   decimal: DecimalMark,
 ): Result<Answer> {
-  const [, mark, digits = "", written] = READING.exec(text) ?? [];
+  const start = text.slice(0, LONGEST_FIGURE);
+  const [, mark, digits = "", written] = (start === text ? READING.exec(text) : null) ?? [];
   const value = readNumber(digits, decimal);
-  if (!value.ok) return bad("number-format", { text, decimal });
+  if (!value.ok) return bad("number-format", { text: start, decimal });
   const own = point.quantity?.unit ?? "1";
   const accepted = [own, ...(point.quantity?.alsoIn ?? [])];
   const sign = written?.trim() ?? mapping.unit ?? own;

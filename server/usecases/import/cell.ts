@@ -46,10 +46,16 @@ const NUMBER = {
   ",": /^[+-]?(\d+,?\d*|,\d+)(e[+-]?\d{1,3})?$/i,
 };
 
+/** Nobody wrote a longer number; matching far longer text takes time with the square of its length. */
+export const LONGEST_FIGURE = 100;
+
 /** A finite number with the file's decimal mark and no thousands separators, which would be a guess. */
 export function readNumber(text: string, decimal: DecimalMark): Result<number> {
-  const value = NUMBER[decimal].test(text) ? Number(text.replace(",", ".")) : Number.NaN;
-  return Number.isFinite(value) ? good(value) : bad("number-format", { text, decimal });
+  const fits = text.length <= LONGEST_FIGURE && NUMBER[decimal].test(text);
+  const value = fits ? Number(text.replace(",", ".")) : Number.NaN;
+  return Number.isFinite(value)
+    ? good(value)
+    : bad("number-format", { text: text.slice(0, LONGEST_FIGURE), decimal });
 }
 
 /** A whole number, also when an export wrote it `3.0`. */

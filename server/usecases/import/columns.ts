@@ -3,9 +3,7 @@ import type { CsvRow } from "./csv.ts";
 import type { Fault } from "./tally.ts";
 
 /** Every column a mapping names, with the place in the mapping that names it. */
-export function* namedColumns(
-  mapping: ImportMapping,
-): Generator<{ pointer: string; column: string }> {
+function* namedColumns(mapping: ImportMapping): Generator<{ pointer: string; column: string }> {
   const { asset, key } = mapping;
   if (key !== undefined) yield { pointer: "/key", column: key };
   yield { pointer: "/asset/number", column: asset.number };

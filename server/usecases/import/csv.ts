@@ -3,7 +3,7 @@ import { open } from "node:fs/promises";
 import { type Problem, problem, type Result } from "@roundbook/schemas";
 import { parse } from "csv-parse";
 
-export const DELIMITERS = [",", ";", "\t", "|"] as const;
+const DELIMITERS = [",", ";", "\t", "|"] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
 
 /** A record below the header: `row` counts from 1, blank lines included, as a spreadsheet shows it. */

@@ -1,6 +1,6 @@
 import type { ImportReport, Problem, RowProblem } from "@roundbook/schemas";
 
-export const PROBLEMS_SHOWN = 1000;
+const PROBLEMS_SHOWN = 1000;
 
 /** One fault of a row; `column` is the header of the cell, null when the row as a whole is at fault. */
 export interface Fault {
