@@ -111,7 +111,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [asked, setAsked] = useState(false);
   const { refused, guard } = useRefused();
   const engine = useEngine(document, asked);
-  const problems = useProblems(document, engine, keeping.state === "kept" ? desk.served : []);
+  const problems = useProblems(document, engine, desk.served);
   const footnoted = problems.map((problem, at) => ({ number: at + 1, problem }));
   const standing = problems.filter((one) => !isWarning(one)).length;
   useUndoKeys(desk);
@@ -191,6 +191,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
           <StateLine>
             {e("ed.conflict")}{" "}
             <WordButton onClick={desk.takeTheirs}>{e("ed.take-theirs")}</WordButton>{" "}
+            <WordButton onClick={desk.keepMine}>{e("ed.keep-newest")}</WordButton>{" "}
             <WordButton onClick={() => void keepCopy()}>{e("ed.keep-mine")}</WordButton>
           </StateLine>
         )}

@@ -96,6 +96,44 @@ test("a draft changed by somebody else is not written over, and theirs can be ta
   expect(asked.at(-1)?.body).toMatchObject({ revision: 9, document: { title: "Ladder, mine" } });
 });
 
+test("one's own text may be kept as the newest, and undoing brings theirs back", async () => {
+  answer = () =>
+    Response.json({ code: "draft-changed-meanwhile", current: theirs }, { status: 409 });
+  await titled("Ladder, mine");
+  await wait(2000);
+  answer = kept;
+  await act(async () => desk.keepMine());
+  await wait(2000);
+  expect(asked.at(-1)?.body).toMatchObject({ revision: 9, document: { title: "Ladder, mine" } });
+  await act(async () => desk.undo());
+  expect(desk.document.title).toBe("Ladder, theirs");
+});
+
+test("changes that follow one another without a pause are kept meanwhile", async () => {
+  for (let at = 0; at < 10; at += 1) {
+    await titled(`Ladder, ${at}`);
+    await wait(300);
+  }
+  expect(asked.length).toBeGreaterThanOrEqual(4);
+});
+
+test("it is called kept only while the server has this very text", async () => {
+  answer = (one) =>
+    Response.json({
+      ...row,
+      problems: [{ pointer: "", code: "no-points", params: {} }],
+      document: one.body.document,
+    });
+  await titled("Ladder, mine");
+  expect(desk.keeping.state).toBe("keeping");
+  await wait(2000);
+  expect(desk.keeping.state).toBe("kept");
+  expect(desk.served).toHaveLength(1);
+  await titled("Ladder, again");
+  expect(desk.keeping.state).toBe("keeping");
+  expect(desk.served).toEqual([]);
+});
+
 test("one's own text may be kept as a draft of its own, beside theirs", async () => {
   answer = () =>
     Response.json({ code: "draft-changed-meanwhile", current: theirs }, { status: 409 });

@@ -20,13 +20,15 @@ export interface DraftDesk {
   readonly document: DraftDocument;
   readonly history: History<DraftDocument>;
   readonly keeping: Keeping;
-  /** Problems the server found in what it keeps. */
+  /** Problems the server found in this very text; none while it has an older one. */
   readonly served: readonly Problem[];
   /** Changes with one tag in a row are one step back. */
   apply(next: DraftDocument, tag?: string): void;
   undo(): void;
   redo(): void;
   takeTheirs(): void;
+  /** Keeps this text as the newest; undoing brings theirs back. */
+  keepMine(): void;
   /** Keeps this text as a draft of a checklist of its own, beside theirs; to that checklist. */
   keepCopy(title: string): Promise<string>;
   /** Keeps what is written at once; whether the server has all of it now. */
@@ -38,7 +40,7 @@ export const useDraft = (row: DraftRow): DraftDesk => {
   const queries = useQueryClient();
   const [history, setHistory] = useState(() => begin(row.document as unknown as DraftDocument));
   const [keeping, setKeeping] = useState<Keeping>({ state: "kept", at: row.changedAt });
-  const [served, setServed] = useState<readonly Problem[]>(row.problems);
+  const [served, setServed] = useState({ of: history.present, problems: row.problems });
   const revision = useRef(row.revision);
   const latest = useRef(history.present);
   const saved = useRef(history.present);
@@ -56,7 +58,7 @@ export const useDraft = (row: DraftRow): DraftDesk => {
       });
       revision.current = kept.revision;
       saved.current = document;
-      setServed(kept.problems);
+      setServed({ of: document, problems: kept.problems });
       setKeeping({ state: "kept", at: kept.changedAt });
       queries.setQueryData(["draft", row.checklist], kept);
     } catch (error) {
@@ -69,9 +71,10 @@ export const useDraft = (row: DraftRow): DraftDesk => {
     }
   }, [row.checklist, queries]);
 
+  // The first change of several starts the wait: changes without a pause are kept too.
   const saveSoon = useCallback(() => {
-    clearTimeout(timer.current);
-    timer.current = setTimeout(() => {
+    timer.current ??= setTimeout(() => {
+      timer.current = undefined;
       saving.current = saving.current.then(save);
     }, PAUSE_MS);
   }, [save]);
@@ -86,6 +89,7 @@ export const useDraft = (row: DraftRow): DraftDesk => {
   );
   const flush = useCallback(async () => {
     clearTimeout(timer.current);
+    timer.current = undefined;
     saving.current = saving.current.then(save);
     await saving.current;
     return saved.current === latest.current;
@@ -107,26 +111,32 @@ export const useDraft = (row: DraftRow): DraftDesk => {
     };
   }, [flush]);
 
-  const adopt = (kept: DraftRow) => {
-    revision.current = kept.revision;
-  };
+  const isKept = served.of === history.present;
   return {
     document: history.present,
     history,
-    keeping,
-    served,
+    keeping: keeping.state === "kept" && !isKept ? { state: "keeping" } : keeping,
+    served: isKept ? served.problems : [],
     apply: (next, tag) => step(change(history, next, tag ?? null)),
     undo: () => step(undo(history)),
     redo: () => step(redo(history)),
     takeTheirs: () => {
       if (keeping.state !== "conflict") return;
-      adopt(keeping.theirs);
-      const theirs = keeping.theirs.document as unknown as DraftDocument;
+      const { revision: theirRevision, document, changedAt, problems } = keeping.theirs;
+      const theirs = document as unknown as DraftDocument;
+      revision.current = theirRevision;
       saved.current = theirs;
       latest.current = theirs;
       setHistory(change(history, theirs));
-      setServed(keeping.theirs.problems);
-      setKeeping({ state: "kept", at: keeping.theirs.changedAt });
+      setServed({ of: theirs, problems });
+      setKeeping({ state: "kept", at: changedAt });
+    },
+    keepMine: () => {
+      if (keeping.state !== "conflict") return;
+      revision.current = keeping.theirs.revision;
+      setKeeping({ state: "keeping" });
+      const theirs = keeping.theirs.document as unknown as DraftDocument;
+      step(change(change(history, theirs), history.present));
     },
     keepCopy: async (title) => {
       const document = { ...latest.current, title };

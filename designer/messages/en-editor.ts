@@ -16,6 +16,7 @@ export const EDITOR_WORDS = {
   "ed.worth-a-look": "{count} {count|thing is|things are} worth a look.",
   "ed.conflict": "Somebody else changed this draft meanwhile. Both are kept.",
   "ed.take-theirs": "Take theirs",
+  "ed.keep-newest": "Keep this one as the newest",
   "ed.keep-mine": "Keep this one as a copy",
   "ed.copy": "{title} (copy)",
   "ed.gone": "This draft is no longer there: it was issued or thrown away.",
