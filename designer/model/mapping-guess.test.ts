@@ -7,21 +7,43 @@ import {
   guessAnswers,
   guessFormat,
   guessParticulars,
+  guessPlaces,
 } from "./mapping-guess.ts";
 
 const columns = ["_id", "Asset No.", "DESCRIPTION", "Tested on", "Gap (mm)"];
 
 test("columns are found by their words, whatever their case, spaces and dots", () => {
-  expect(columnFor(columns, ...ASSET_WORDS.number)).toBe("Asset No.");
-  expect(columnFor(columns, ...ASSET_WORDS.description)).toBe("DESCRIPTION");
-  expect(columnFor(columns, ...ASSET_WORDS.date)).toBe("Tested on");
-  expect(columnFor(columns, ...ASSET_WORDS.serial)).toBe("");
+  expect(columnFor(columns, ASSET_WORDS.number)).toBe("Asset No.");
+  expect(columnFor(columns, ASSET_WORDS.description)).toBe("DESCRIPTION");
+  expect(columnFor(columns, ASSET_WORDS.date)).toBe("Tested on");
+  expect(columnFor(columns, ASSET_WORDS.serial)).toBe("");
+});
+
+test("a column about something else is never taken for its last word", () => {
+  expect(columnFor(["Serial number", "Room no"], ASSET_WORDS.number)).toBe("");
+  expect(columnFor(["Next due date"], ASSET_WORDS.date)).toBe("");
+  expect(columnFor(["Valid", "Site ID"], ASSET_WORDS.key)).toBe("");
+  expect(columnFor(["Casino"], ASSET_WORDS.number)).toBe("");
+});
+
+test("of two columns that end alike none is guessed", () => {
+  expect(columnFor(["Test date", "Report date"], ASSET_WORDS.date)).toBe("");
+  expect(columnFor(["Test date", "Report"], ASSET_WORDS.date)).toBe("Test date");
+});
+
+test("places are found from the site down", () => {
+  expect(guessPlaces(["Room", "Building", "SITE"])).toEqual({
+    fromSite: true,
+    columns: ["SITE", "Building", "Room"],
+  });
+  expect(guessPlaces(["Location", "Gap"])).toEqual({ fromSite: false, columns: ["Location"] });
 });
 
 test("day first and month first are told apart only by a figure over twelve", () => {
   expect(guessFormat(["03/04/2026", "13/04/2026"])).toBe("DD/MM/YYYY");
   expect(guessFormat(["03/04/2026", "04/13/2026"])).toBe("MM/DD/YYYY");
   expect(guessFormat(["03/04/2026", "04/05/2026"])).toBe("");
+  expect(guessFormat(["13/04/2026", "04/13/2026"])).toBe("");
   expect(guessFormat(["2026-04-03", ""])).toBe("YYYY-MM-DD");
   expect(guessFormat(["3 Apr 2026"])).toBe("D MMM YYYY");
   expect(guessFormat(["2026-04-03", "3/4/2026"])).toBe("");

@@ -1,36 +1,78 @@
 import type { Checklist, ParticularDefinitions, ResultsMapping } from "@roundbook/schemas";
 
-const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]+/g, "");
+const plain = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");
 
-/** The column whose name is one of these words, whatever its case and spaces; "" when none is. */
-export const columnFor = (columns: readonly string[], ...words: readonly string[]): string => {
-  const wanted = words.map(plain);
-  for (const word of wanted) {
-    const exact = columns.find((column) => plain(column) === word);
+const spelt = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+
+const ends = (words: readonly string[], all: readonly string[]): boolean =>
+  words.length > 0 && words.every((word, at) => word === all[all.length - words.length + at]);
+
+interface Wanted {
+  readonly words: readonly string[];
+  /** A column with one of these words is about something else: "Next due date" is no day done. */
+  readonly never?: readonly string[];
+  /** Nothing longer that ends with the words will do. */
+  readonly whole?: boolean;
+}
+
+/**
+ * The column whose name is one of the words, whatever its case and spaces, else the only one that
+ * ends with one of them; "" when none does or several do.
+ */
+export const columnFor = (columns: readonly string[], wanted: Wanted): string => {
+  const { words, never = [], whole = false } = wanted;
+  for (const word of words) {
+    const exact = columns.find((column) => plain(column) === plain(word));
     if (exact !== undefined) return exact;
   }
-  return (
-    columns.find((column) => wanted.some((word) => word !== "" && plain(column).endsWith(word))) ??
-    ""
-  );
+  if (whole) return "";
+  const near = columns.filter((column) => {
+    const said = spelt(column);
+    return (
+      !said.some((word) => never.includes(word)) && words.some((word) => ends(spelt(word), said))
+    );
+  });
+  return near.length === 1 ? (near[0] ?? "") : "";
 };
 
-export const ASSET_WORDS = {
-  number: ["number", "asset number", "asset no", "asset id", "no", "tag"],
-  description: ["description", "what it is", "asset", "name"],
-  serial: ["serial", "serial number", "serial no"],
-  date: ["date", "done on", "tested on", "inspected on", "completed on"],
-  key: ["id", "_id", "record id", "row id"],
-  type: ["type", "asset type"],
-} as const;
+const OTHER_NUMBERS = ["serial", "phone", "model", "part", "order", "floor", "room", "site"];
+const OTHER_DAYS = ["due", "next", "expiry", "until", "updated", "created", "installed", "built"];
 
-const spelt = (text: string): string[] => text.toLowerCase().match(/[a-z0-9]+/g) ?? [];
+export const ASSET_WORDS = {
+  number: {
+    words: ["number", "asset number", "asset no", "asset id", "no", "tag"],
+    never: OTHER_NUMBERS,
+  },
+  description: { words: ["description", "what it is", "asset", "name"], never: OTHER_NUMBERS },
+  serial: { words: ["serial", "serial number", "serial no"] },
+  date: {
+    words: ["date", "done on", "tested on", "inspected on", "completed on"],
+    never: OTHER_DAYS,
+  },
+  // What names a row for ever is never guessed from the end of a name: "Site ID" names a site.
+  key: { words: ["id", "record id", "row id"], whole: true },
+  type: { words: ["type", "asset type"], whole: true },
+} as const satisfies Readonly<Record<string, Wanted>>;
+
+/** Words that name a place, from the site down. */
+const PLACE_WORDS: readonly Wanted[] = [
+  { words: ["site", "site name"], whole: true },
+  { words: ["building", "building name", "location", "place"], whole: true },
+  { words: ["floor", "storey", "level"], whole: true },
+  { words: ["room", "room name"], whole: true },
+];
+
+/** The columns that name the place, from the site down; whether the first of them is the site. */
+export const guessPlaces = (
+  columns: readonly string[],
+): { readonly fromSite: boolean; readonly columns: readonly string[] } => {
+  const found = PLACE_WORDS.map((words) => columnFor(columns, words));
+  return { fromSite: found[0] !== "", columns: found.filter((column) => column !== "") };
+};
 
 /** Whether the one's words begin or end the other's: "Class" ends "Protection class". */
 const beginsOrEnds = (words: readonly string[], all: readonly string[]): boolean =>
-  words.length > 0 &&
-  (words.every((word, at) => word === all[at]) ||
-    words.every((word, at) => word === all[all.length - words.length + at]));
+  ends(words, all) || (words.length > 0 && words.every((word, at) => word === all[at]));
 
 /**
  * A column for each name: the one that reads the same, else the only one whose words begin or end
@@ -41,7 +83,7 @@ const guessColumns = (
   titles: Readonly<Record<string, string>>,
 ): Record<string, string> => {
   const named = Object.entries(titles).map(([name, title]) => {
-    const wanted = [plain(name), plain(title)];
+    const wanted = [plain(name), plain(title)].filter((word) => word !== "");
     return [name, columns.find((column) => wanted.includes(plain(column))) ?? ""] as const;
   });
   const used = new Set(named.map(([, column]) => column));
@@ -102,6 +144,8 @@ export const guessFormat = (sample: readonly string[]): Format | "" => {
   if (found) return found.format;
   const slashes = days.map((day) => /^(\d{1,2})\/(\d{1,2})\/\d{4}$/.exec(day));
   if (!slashes.every((match) => match !== null)) return "";
-  if (slashes.some((match) => Number(match?.[1]) > 12)) return "DD/MM/YYYY";
-  return slashes.some((match) => Number(match?.[2]) > 12) ? "MM/DD/YYYY" : "";
+  const dayFirst = slashes.some((match) => Number(match?.[1]) > 12);
+  const monthFirst = slashes.some((match) => Number(match?.[2]) > 12);
+  if (dayFirst === monthFirst) return "";
+  return dayFirst ? "DD/MM/YYYY" : "MM/DD/YYYY";
 };

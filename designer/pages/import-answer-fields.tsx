@@ -1,9 +1,11 @@
 import { FieldPair, LeafWords, LineField, PlaceHeading, SelectField } from "@roundbook/runner/form";
-import { ABSENCE_REASONS, type Checklist } from "@roundbook/schemas";
+import type { Checklist } from "@roundbook/schemas";
 import type { UseFormReturn } from "react-hook-form";
 import { es } from "../messages/estate.ts";
 import { pageOrder } from "../model/commands.ts";
+import { CHECK_MEANINGS } from "../model/mapping-answers.ts";
 import { formatOf, type MappingFields, type Uploaded } from "../model/mapping-fields.ts";
+import { PointFields } from "./import-point-fields.tsx";
 
 const FORMATS = ["YYYY-MM-DD", "DD/MM/YYYY", "MM/DD/YYYY", "DD.MM.YYYY", "D MMM YYYY"] as const;
 
@@ -11,14 +13,17 @@ const FORMATS = ["YYYY-MM-DD", "DD/MM/YYYY", "MM/DD/YYYY", "DD.MM.YYYY", "D MMM 
 export const AnswerFields = ({
   file,
   document,
-  form: { register, setValue },
+  form,
 }: {
   readonly file: Uploaded;
   readonly document: Checklist;
   readonly form: UseFormReturn<MappingFields>;
 }) => {
+  const { register, setValue, watch } = form;
   const columns = file.columns.map((column) => ({ value: column, label: column }));
   const points = pageOrder(document).flatMap((part) => part.points);
+  const unsure = watch("date") !== "" && formatOf(file, watch("date")) === "";
+  const hasChecks = Object.values(document.properties).some(({ $ref }) => $ref === "#/$defs/check");
   return (
     <>
       <PlaceHeading title={es("import.answers")} />
@@ -34,43 +39,32 @@ export const AnswerFields = ({
           />
           <SelectField
             label={es("import.format")}
+            help={unsure ? es("import.format-unsure") : undefined}
             none={es("import.format-none")}
-            options={FORMATS.map((value) => ({ value, label: value }))}
+            options={FORMATS.map((value) => ({ value, label: es(`import.format-${value}`) }))}
             {...register("format")}
           />
         </FieldPair>
-        <FieldPair>
-          <SelectField
-            label={es("import.empty")}
-            none={es("import.empty-none")}
-            options={ABSENCE_REASONS.map((value) => ({
-              value,
-              label: es(`import.empty-${value}`),
-            }))}
-            {...register("empty")}
-          />
-          <LineField
-            label={es("import.words")}
-            help={es("import.words-help")}
-            autoComplete="off"
-            {...register("words")}
-          />
-        </FieldPair>
-        {points.map((name) => {
-          const point = document.properties[name];
-          // No cell of a file is a photo.
-          if (!point || point.$ref === "#/$defs/photo") return null;
-          return (
-            <SelectField
-              key={name}
-              label={point.title}
-              none={es("import.none")}
-              options={columns}
-              {...register(`answers.${name}`)}
-            />
-          );
-        })}
+        {hasChecks && (
+          <FieldPair>
+            {CHECK_MEANINGS.map((value, at) => (
+              <LineField
+                key={value}
+                label={es(`import.words-${value}`)}
+                help={es(`import.words-${value}-help`)}
+                autoComplete="off"
+                {...register(`checkWords.${at}`)}
+              />
+            ))}
+          </FieldPair>
+        )}
       </LeafWords>
+      {points.map((name) => {
+        const point = document.properties[name];
+        // No cell of a file is a photo.
+        if (!point || point.$ref === "#/$defs/photo") return null;
+        return <PointFields key={name} {...{ name, point, columns, form }} />;
+      })}
     </>
   );
 };

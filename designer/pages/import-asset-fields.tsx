@@ -1,23 +1,31 @@
-import { FieldPair, LineField, SelectField } from "@roundbook/runner/form";
-import type { AssetTypeRow, PlaceRow } from "@roundbook/schemas";
-import { particularsInOrder } from "@roundbook/schemas";
+import { FieldPair, printUnit, SelectField } from "@roundbook/runner/form";
+import { type ParticularDefinitions, type PlaceRow, particularsInOrder } from "@roundbook/schemas";
 import type { UseFormReturn } from "react-hook-form";
 import { es } from "../messages/estate.ts";
-import type { MappingFields, Uploaded } from "../model/mapping-fields.ts";
+import {
+  type MappingFields,
+  MOST_PLACES,
+  placeColumns,
+  type Uploaded,
+} from "../model/mapping-fields.ts";
 
 /** Which columns say what an asset is, where a line may make one. */
 export const AssetFields = ({
   file,
-  type,
+  definitions,
   sites,
-  form: { register },
+  form: { register, setValue, watch },
 }: {
   readonly file: Uploaded;
-  readonly type: AssetTypeRow | undefined;
+  readonly definitions: ParticularDefinitions;
   readonly sites: readonly PlaceRow[];
   readonly form: UseFormReturn<MappingFields>;
 }) => {
   const columns = file.columns.map((column) => ({ value: column, label: column }));
+  const [site, place] = watch(["site", "place"]);
+  // One line more than is chosen; below one site for all there is one place less.
+  const chosen = place.findLastIndex((column) => column !== "") + 1;
+  const shown = Math.min(chosen + 1, site === "" ? MOST_PLACES : MOST_PLACES - 1);
   return (
     <>
       <FieldPair>
@@ -34,24 +42,30 @@ export const AssetFields = ({
           {...register("serial")}
         />
       </FieldPair>
-      <FieldPair>
+      <SelectField
+        label={es("import.site")}
+        help={es("import.place-help")}
+        none={es("import.site-none")}
+        options={sites.map(({ code, name }) => ({ value: code, label: `${code} ${name}` }))}
+        {...register("site", {
+          onChange: (event) => setValue("place", placeColumns(file, event.target.value)),
+        })}
+      />
+      {Array.from({ length: Math.max(shown, chosen) }, (_, at) => (
         <SelectField
-          label={es("import.site")}
-          none={es("import.site-none")}
-          options={sites.map((site) => ({ value: site.name, label: site.name }))}
-          {...register("site")}
+          // Places are told apart by how far down they lie.
+          key={at}
+          label={es(at > 0 ? "import.within" : site === "" ? "import.outermost" : "import.place")}
+          none={es("import.none")}
+          options={columns}
+          {...register(`place.${at}`)}
         />
-        <LineField
-          label={es("import.place")}
-          help={es("import.place-help")}
-          autoComplete="off"
-          {...register("place")}
-        />
-      </FieldPair>
-      {particularsInOrder(type?.particulars ?? {}).map(([name, { title }]) => (
+      ))}
+      {particularsInOrder(definitions).map(([name, { title, unit }]) => (
         <SelectField
           key={name}
           label={title}
+          help={unit && es("import.in-unit", { unit: printUnit(unit) })}
           none={es("import.none")}
           options={columns}
           {...register(`particulars.${name}`)}

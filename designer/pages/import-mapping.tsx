@@ -3,7 +3,6 @@ import {
   Buttons,
   FieldPair,
   LeafWords,
-  LineField,
   PlaceHeading,
   SelectField,
 } from "@roundbook/runner/form";
@@ -13,17 +12,19 @@ import { type ReactNode, useState } from "react";
 import { useForm } from "react-hook-form";
 import { es } from "../messages/estate.ts";
 import {
-  answerColumns,
+  definitionsOf,
   firstFields,
   type MappingFields,
   makesAssets,
   mappingOf,
-  particularColumns,
   type Uploaded,
+  type Wanting,
+  wanting,
 } from "../model/mapping-fields.ts";
 import { sendJson } from "./client.ts";
 import { AnswerFields } from "./import-answer-fields.tsx";
 import { AssetFields } from "./import-asset-fields.tsx";
+import { ListFields } from "./import-list-fields.tsx";
 import { ImportResult } from "./import-result.tsx";
 import { useAssetTypes, useChecklists, usePlaces } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";
@@ -44,11 +45,12 @@ export const ImportMapping = ({ file, frame }: MappingProps) => {
   const [report, setReport] = useState<{ readonly of: string; readonly report: ImportReport }>();
   const [working, setWorking] = useState(false);
   const form = useForm<MappingFields>({ defaultValues: firstFields(file) });
-  const { register, watch, setValue } = form;
+  const { register, watch } = form;
   const fields = watch();
-  const type = types.find((one) => one.assetType === fields.assetType);
+  const definitions = definitionsOf(types, fields.assetType);
   const document = checklists.find((one) => one.id === fields.checklist)?.document;
-  const mapping = mappingOf(fields, document);
+  const wants = wanting(fields, document, sites.length);
+  const mapping = wants ? null : mappingOf(fields, document);
   const columns = file.columns.map((column) => ({ value: column, label: column }));
   // A trial stands for the mapping that was tried, and for no other.
   const tried = report?.report.trial === true && report.of === JSON.stringify(mapping);
@@ -86,59 +88,7 @@ export const ImportMapping = ({ file, frame }: MappingProps) => {
   );
   return frame(
     <form noValidate onSubmit={(event) => event.preventDefault()}>
-      <PlaceHeading title={es("import.what")} />
-      <LeafWords>
-        <FieldPair>
-          <SelectField
-            label={es("import.each")}
-            options={(["register", "results"] as const).map((value) => ({
-              value,
-              label: es(`import.what-${value}`),
-            }))}
-            {...register("kind")}
-          />
-          {fields.kind === "results" && (
-            <SelectField
-              label={es("import.checklist")}
-              none={es("import.choose-one")}
-              options={checklists.map((one) => ({ value: one.id, label: one.document.title }))}
-              {...register("checklist", {
-                onChange: (event) => {
-                  const chosen = checklists.find((one) => one.id === event.target.value);
-                  setValue("answers", answerColumns(file, chosen?.document));
-                },
-              })}
-            />
-          )}
-          {makesAssets(fields) && (
-            <SelectField
-              label={es("import.type")}
-              none={es("import.choose-one")}
-              options={types.map((one) => ({ value: one.assetType, label: one.title }))}
-              {...register("assetType", {
-                onChange: (event) => {
-                  const chosen = types.find((one) => one.assetType === event.target.value);
-                  setValue("particulars", particularColumns(file, chosen));
-                },
-              })}
-            />
-          )}
-        </FieldPair>
-        <FieldPair>
-          <LineField
-            label={es("import.source")}
-            help={es("import.source-help")}
-            autoComplete="off"
-            {...register("source")}
-          />
-          <SelectField
-            label={es("import.key")}
-            none={es("import.key-none")}
-            options={columns}
-            {...register("key")}
-          />
-        </FieldPair>
-      </LeafWords>
+      <ListFields {...{ file, types, checklists, form }} />
       <PlaceHeading title={es("import.map")} />
       <LeafWords>
         <FieldPair>
@@ -163,16 +113,30 @@ export const ImportMapping = ({ file, frame }: MappingProps) => {
             <span>{es("import.create")}</span>
           </label>
         )}
-        {makesAssets(fields) && <AssetFields {...{ file, type, sites, form }} />}
+        {makesAssets(fields) && <AssetFields {...{ file, definitions, sites, form }} />}
       </LeafWords>
       {fields.kind === "results" && document && <AnswerFields {...{ file, document, form }} />}
       <LeafWords>
         {types.length === 0 && <p>{es("import.needs-type")}</p>}
+        {wants && <p className="second">{wantWords(wants)}</p>}
         {refused}
         {working && <p role="status">{es("import.working")}</p>}
       </LeafWords>
-      {report && <ImportResult report={report.report} />}
+      {(tried || report?.report.trial === false) && report && (
+        <ImportResult report={report.report} />
+      )}
     </form>,
     dock,
   );
+};
+
+const wantWords = (wants: Wanting): string => {
+  switch (wants.what) {
+    case "unit":
+      return es("import.wants-unit", { point: wants.point });
+    case "word":
+      return es("import.wants-word", { point: wants.point, word: wants.word });
+    default:
+      return es(`import.wants-${wants.what}`);
+  }
 };

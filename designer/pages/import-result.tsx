@@ -10,6 +10,9 @@ import type { ImportReport } from "@roundbook/schemas";
 import { useEffect, useRef } from "react";
 import { es } from "../messages/estate.ts";
 
+/** The server tells no more of them. */
+const MOST_FAULTS = 1000;
+
 /** What an import did, or would do: counts, and every fault with its line and column. */
 export const ImportResult = ({ report }: { readonly report: ImportReport }) => {
   const { say } = useMessages();
@@ -32,7 +35,10 @@ export const ImportResult = ({ report }: { readonly report: ImportReport }) => {
             })}
           </strong>
         </p>
-        <p className="second">{es(report.badRows > 0 ? "import.again" : "import.no-faults")}</p>
+        <p className="second">
+          {es(report.badRows > 0 ? "import.again" : "import.no-faults")}{" "}
+          {es("import.again-adds-nothing")}
+        </p>
       </LeafWords>
       {report.problems.length > 0 && (
         <>
@@ -50,8 +56,10 @@ export const ImportResult = ({ report }: { readonly report: ImportReport }) => {
               />
             ))}
           </Rows>
-          {report.badRows > report.problems.length && (
-            <LeafWords>{es("import.more", { count: report.problems.length })}</LeafWords>
+          {report.problems.length >= MOST_FAULTS && (
+            <LeafWords>
+              {es("import.more", { count: report.problems.length, bad: report.badRows })}
+            </LeafWords>
           )}
         </>
       )}
