@@ -12,7 +12,7 @@ export interface EditorDesk {
   readonly engine: FormulaEngine | undefined;
   /** Asks for the formula engine, which is fetched once somebody writes a formula. */
   needEngine(): void;
-  /** Names that the newest issue gave to points: never given to another point. */
+  /** Names that any issue gave to points: never given to another point. */
   readonly retired: ReadonlySet<string>;
 }
 

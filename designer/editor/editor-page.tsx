@@ -17,7 +17,7 @@ import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { getJson, sendJson } from "../pages/client.ts";
 import { DeskPage, NarrowOnly } from "../pages/desk-page.tsx";
-import { useChecklists } from "../pages/queries.ts";
+import { useIssues } from "../pages/queries.ts";
 import { useRefused } from "../pages/use-refused.tsx";
 import { AroundSentences } from "./around-sentences.tsx";
 import { DeskProvider, type EditorDesk } from "./desk.tsx";
@@ -99,7 +99,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const { say } = useMessages();
-  const issued = useChecklists().data;
+  const issues = useIssues(row.checklist).data;
   const desk = useDraft(row);
   const { document, keeping } = desk;
   const [opened, setOpened] = useState<string | null>(() =>
@@ -111,15 +111,15 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [asked, setAsked] = useState(false);
   const { refused, guard } = useRefused();
   const engine = useEngine(document, asked);
-  const problems = useProblems(document, engine, desk.served);
+  const problems = useProblems(document, engine, desk.served, issues);
   const footnoted = problems.map((problem, at) => ({ number: at + 1, problem }));
   const standing = problems.filter((one) => !isWarning(one)).length;
   useUndoKeys(desk);
   const needEngine = useCallback(() => setAsked(true), []);
-  const retired = useMemo(() => {
-    const newest = issued?.find((one) => one.id === row.checklist);
-    return new Set(Object.keys(newest?.document.properties ?? {}));
-  }, [issued, row.checklist]);
+  const retired = useMemo(
+    () => new Set(issues?.flatMap((issue) => Object.keys(issue.document.properties))),
+    [issues],
+  );
   const wide = useWide();
   const json = <WordButton onClick={() => setAsJson(true)}>{e("ed.json")}</WordButton>;
   const editorDesk = useMemo<EditorDesk>(

@@ -1,19 +1,22 @@
 import { printUnit, Sentence } from "@roundbook/runner/form";
 import type { PointDefinition } from "@roundbook/schemas";
-import { pointKind } from "@roundbook/schemas";
+import { POINT_KINDS, pointKind } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
+import { changeKind } from "../model/change-kind.ts";
 import { changePoint } from "../model/commands.ts";
 import { optionsOf, withOptions } from "../model/draft-document.ts";
 import { nameFor } from "../model/names.ts";
 import { readNumber } from "../model/particular-fields.ts";
 import { readUnit } from "../model/read-unit.ts";
-import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
+import { ChoiceEdit, OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
 import { UnitEdit } from "./unit-edit.tsx";
 
 interface Props {
   readonly name: string;
   readonly point: PointDefinition;
+  /** Where the point goes on under another name. */
+  readonly onGo: (name: string) => void;
 }
 
 const whole = (text: string): number | undefined =>
@@ -26,8 +29,8 @@ const list = (text: string): string[] =>
     .filter(Boolean);
 
 /** The question itself, and what kind of answer it asks for. */
-export const KindSentences = ({ name, point }: Props) => {
-  const { document, apply } = useDesk();
+export const KindSentences = ({ name, point, onGo }: Props) => {
+  const { document, apply, retired } = useDesk();
   const kind = pointKind(point);
   const id = (part: string) => `${name}/${part}`;
   const change = (next: (point: PointDefinition) => PointDefinition) =>
@@ -47,6 +50,18 @@ export const KindSentences = ({ name, point }: Props) => {
           if (text.trim() === "") return e("l.needed");
           change((one) => ({ ...one, title: text.trim() }));
           return undefined;
+        }}
+      />
+    ),
+    [id("kind")]: () => (
+      <ChoiceEdit
+        label={e("l.kind")}
+        choices={POINT_KINDS.map((value) => ({ value, label: e(`kind.${value}`) }))}
+        chosen={kind}
+        onChoose={(to) => {
+          const made = changeKind(document, name, to, retired);
+          apply(made.document);
+          if (made.name !== name) onGo(made.name);
         }}
       />
     ),
@@ -135,7 +150,8 @@ export const KindSentences = ({ name, point }: Props) => {
   return (
     <>
       <Sentence verb={e("verb.asks")} opened={opened}>
-        <OpenBlank id={id("title")}>{point.title}</OpenBlank> {e("s.asks-for")} {e(`kind.${kind}`)}
+        <OpenBlank id={id("title")}>{point.title}</OpenBlank> {e("s.asks-for")}{" "}
+        <OpenBlank id={id("kind")}>{e(`kind.${kind}`)}</OpenBlank>
         {kind === "reading" && (
           <>
             {" "}

@@ -52,7 +52,7 @@ export const PointPanel = ({
   };
   return (
     <SentencePanel label={point.title}>
-      <KindSentences name={name} point={point} />
+      <KindSentences name={name} point={point} onGo={onGo} />
       <AskSentences name={name} point={point} />
       {(point.limits ?? []).map((limit, at) => (
         // A limit has no identity but its place.

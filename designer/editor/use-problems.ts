@@ -1,4 +1,11 @@
-import { type FormulaEngine, lintChecklist, type Problem, usesFormulas } from "@roundbook/schemas";
+import {
+  type ChecklistRow,
+  type FormulaEngine,
+  lintChecklist,
+  type Problem,
+  reusedPoints,
+  usesFormulas,
+} from "@roundbook/schemas";
 import { useDeferredValue, useEffect, useMemo, useState } from "react";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { problemsOf } from "./problem-place.ts";
@@ -18,17 +25,20 @@ export const useEngine = (document: DraftDocument, asked = false): FormulaEngine
   return engine;
 };
 
+const NO_ISSUE: readonly ChecklistRow[] = [];
+
 /** What stands in the way of issuing, found while typing; the server's own findings beside it. */
 export const useProblems = (
   document: DraftDocument,
   engine: FormulaEngine | undefined,
   served: readonly Problem[],
+  issues: readonly ChecklistRow[] = NO_ISSUE,
 ): readonly Problem[] => {
   const looked = useDeferredValue(document);
   return useMemo(() => {
-    const linted = lintChecklist(looked, engine);
+    const linted = [...lintChecklist(looked, engine), ...reusedPoints(issues, looked)];
     // What the server said of an older text is only repeated where this one still has the place.
     const standing = served.filter(({ code }) => !linted.some((one) => one.code === code));
     return problemsOf(looked, linted, looked === document ? standing : []);
-  }, [looked, document, engine, served]);
+  }, [looked, document, engine, served, issues]);
 };

@@ -22,7 +22,7 @@ import { type Change, differences } from "../model/difference.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
-import { useChecklists } from "./queries.ts";
+import { useChecklists, useIssues } from "./queries.ts";
 import { useSession } from "./session.tsx";
 import { useRefused } from "./use-refused.tsx";
 
@@ -138,7 +138,7 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
   const [working, setWorking] = useState(false);
   const document = row.document as unknown as DraftDocument;
   const engine = useEngine(document);
-  const problems = useProblems(document, engine, row.problems);
+  const problems = useProblems(document, engine, row.problems, useIssues(row.checklist).data);
   const standing = problems.filter((one) => !isWarning(one));
   const warnings = problems.filter(isWarning);
   const issue = row.lastIssue + 1;
@@ -146,7 +146,8 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
     () => (newest ? differences(newest.document, document) : []),
     [newest, document],
   );
-  const nothingNew = newest !== undefined && changes.length === 0;
+  // What was withdrawn may be issued again as it was.
+  const nothingNew = newest?.status === "issued" && changes.length === 0;
   const back = `/draft/${row.checklist}`;
   const go = () =>
     guard(async () => {

@@ -24,7 +24,7 @@ import { limitSentence } from "../model/limit-sentence.ts";
 import { printDay } from "./checklists-page.tsx";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage, NarrowOnly } from "./desk-page.tsx";
-import { useDrafts } from "./queries.ts";
+import { useDrafts, useIssues } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";
 
 const Points = ({ row }: { readonly row: ChecklistRow }) =>
@@ -137,11 +137,7 @@ export const IssuedPage = () => {
   });
   const drafts = useDrafts();
   const row = issue.data;
-  const issues = useQuery({
-    queryKey: ["checklists", "of", row?.id],
-    queryFn: () => getJson<{ rows: ChecklistRow[] }>(`/api/checklists?of=${row?.id}`),
-    enabled: row !== undefined,
-  });
+  const issues = useIssues(row?.id).data ?? [];
   if (!row) {
     return (
       <DeskPage current="checklists">
@@ -154,7 +150,7 @@ export const IssuedPage = () => {
       </DeskPage>
     );
   }
-  const newest = issues.data?.rows[0]?.issue ?? row.issue;
+  const newest = issues[0]?.issue ?? row.issue;
   const draft = drafts.data?.find((one) => one.checklist === row.id);
   const edit = () =>
     guard(async () => {
@@ -214,7 +210,7 @@ export const IssuedPage = () => {
         )}
       </LeafWords>
       <Points row={row} />
-      <Issues rows={issues.data?.rows ?? []} shown={row.hash} />
+      <Issues rows={issues} shown={row.hash} />
     </DeskPage>
   );
 };

@@ -20,3 +20,12 @@ export const useAssetTypes = () => useQuery(list<AssetTypeRow>("asset-types", "/
 export const useIntervals = () => useQuery(list<IntervalRow>("intervals", "/api/intervals"));
 export const usePlaces = () => useQuery(list<PlaceRow>("places", "/api/places"));
 export const usePeople = () => useQuery(list<PersonRow>("people", "/api/people"));
+
+/** Every issue of one checklist, newest first. */
+export const useIssues = (checklist: string | undefined) =>
+  useQuery({
+    queryKey: ["checklists", "of", checklist],
+    queryFn: async () =>
+      (await getJson<{ rows: ChecklistRow[] }>(`/api/checklists?of=${checklist}`)).rows,
+    enabled: checklist !== undefined,
+  });

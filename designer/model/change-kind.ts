@@ -1,0 +1,42 @@
+import { type PointKind, pointKind } from "@roundbook/schemas";
+import { changePoint, removePoint } from "./commands.ts";
+import { type DraftDocument, newPoint } from "./draft-document.ts";
+import { nameFor } from "./names.ts";
+
+/**
+ * Lets a point ask for another kind of answer. Its question and when it is asked stay; limits go,
+ * for they were about other answers. A point that was issued gets a new name: what was found under
+ * the old one is never mixed with it.
+ */
+export const changeKind = (
+  document: DraftDocument,
+  name: string,
+  kind: PointKind,
+  retired: ReadonlySet<string> = new Set(),
+): { document: DraftDocument; name: string } => {
+  const point = document.properties[name];
+  if (!point || pointKind(point) === kind) return { document, name };
+  const { title, description, ask: { evidence: _, ...ask } = {} } = point;
+  const made = { ...newPoint(kind, title), ...(description ? { description } : {}), ask };
+  if (!retired.has(name)) {
+    // Taken out of every score too: only grades are counted.
+    const { scores } = removePoint(document, name);
+    const changed = changePoint(document, name, () => made);
+    return { document: scores ? { ...changed, scores } : changed, name };
+  }
+  const next = nameFor(title, new Set([...Object.keys(document.properties), ...retired]), kind);
+  const properties = Object.fromEntries(
+    Object.entries(document.properties).map(([key, one]) =>
+      key === name ? [next, made] : [key, one],
+    ),
+  );
+  const groups = document.groups?.map((group) => ({
+    ...group,
+    points: group.points.map((one) => (one === name ? next : one)),
+  }));
+  const { scores } = removePoint(document, name);
+  return {
+    name: next,
+    document: { ...document, properties, ...(groups && { groups }), ...(scores && { scores }) },
+  };
+};
