@@ -9,7 +9,8 @@ export const ESTATE_WORDS = {
 
   "place.title": "Sites and places",
   "place.none": "No site yet.",
-  "place.none-next": "A site has a time zone: it decides on which day a check was done.",
+  "place.none-next":
+    "Add the first one below. Its time zone decides on which day a check was done.",
   "place.add": "Another site or place",
   "place.level": "What it is",
   "place.level-site": "a site",
@@ -45,7 +46,12 @@ export const ESTATE_WORDS = {
   "asset.serial": "Serial number",
   "asset.go": "Register it",
   "asset.added": "{number} is registered.",
+  "asset.no-places": "First add a site: an asset stands somewhere.",
   "asset.no-types": "First say what types of assets there are.",
+  "asset.to-types": "Asset types",
+  "asset.yes": "yes",
+  "asset.no": "no",
+  "asset.unknown": "not known",
   "asset.no-number": "A number, such as 10 or 1.5",
   "asset.choose": "choose one",
 

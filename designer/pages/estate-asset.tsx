@@ -3,20 +3,25 @@ import {
   FieldPair,
   LeafWords,
   LineField,
-  printUnit,
   SelectField,
   StateLine,
+  WordLink,
 } from "@roundbook/runner/form";
-import { type AssetTypeRow, type Particulars, particularsInOrder } from "@roundbook/schemas";
+import {
+  type AssetTypeRow,
+  type Particulars,
+  type PlaceRow,
+  particularsInOrder,
+} from "@roundbook/schemas";
 import { useState } from "react";
 import { useForm } from "react-hook-form";
+import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
 import { es } from "../messages/estate.ts";
-import { readNumber } from "../model/particular-fields.ts";
 import { sendJson } from "./client.ts";
+import { ParticularField, particularFits, particularOf } from "./estate-particular.tsx";
 import { pathOf } from "./estate-places.tsx";
-import { usePlaces } from "./queries.ts";
-import { useRefused } from "./use-refused.tsx";
+import { useFormRefused } from "./estate-refused.tsx";
 
 interface AssetFields {
   number: string;
@@ -36,31 +41,31 @@ const EMPTY: AssetFields = {
   particulars: {},
 };
 
-const numeric = (type: AssetTypeRow | undefined, name: string): boolean => {
-  const definition = type?.particulars[name];
-  return definition?.type === "number" || typeof definition?.enum?.[0] === "number";
-};
-
 const particularsOf = (
   type: AssetTypeRow | undefined,
   typed: Readonly<Record<string, string>>,
 ): Particulars =>
   Object.fromEntries(
-    Object.keys(type?.particulars ?? {}).flatMap((name) => {
-      const text = typed[name]?.trim() ?? "";
-      if (text === "") return [];
-      const number = readNumber(text);
-      return [[name, numeric(type, name) && number !== undefined ? number : text] as const];
+    Object.entries(type?.particulars ?? {}).flatMap(([name, definition]) => {
+      const value = particularOf(definition, typed[name]);
+      return value === undefined ? [] : [[name, value] as const];
     }),
   );
 
 /** Registers one asset at the desk; on the round the runner does it. */
-export const AddAsset = ({ types }: { readonly types: readonly AssetTypeRow[] }) => {
-  const places = usePlaces().data ?? [];
-  const { refused, guard } = useRefused();
+export const AddAsset = ({
+  types,
+  places,
+}: {
+  readonly types: readonly AssetTypeRow[];
+  readonly places: readonly PlaceRow[];
+}) => {
+  const [, navigate] = useLocation();
   const [added, setAdded] = useState<string>();
   const form = useForm<AssetFields>({ defaultValues: EMPTY });
-  const { register, formState, watch } = form;
+  const { refused, guard } = useFormRefused(form);
+  const { register, formState, setValue, watch } = form;
+  const { errors } = formState;
   const type = types.find((one) => one.assetType === watch("assetType"));
   const needed = (value: string) => value.trim() !== "" || d("field.needed");
   const submit = form.handleSubmit((fields) =>
@@ -78,10 +83,19 @@ export const AddAsset = ({ types }: { readonly types: readonly AssetTypeRow[] })
       form.reset({ ...EMPTY, assetType: fields.assetType, place: fields.place });
     }),
   );
-  if (types.length === 0 || places.length === 0)
+  if (places.length === 0)
+    return (
+      <LeafWords>
+        <p className="second">{es("asset.no-places")}</p>
+      </LeafWords>
+    );
+  if (types.length === 0)
     return (
       <LeafWords>
         <p className="second">{es("asset.no-types")}</p>
+        <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
+          {es("asset.to-types")}
+        </WordLink>
       </LeafWords>
     );
   return (
@@ -93,13 +107,13 @@ export const AddAsset = ({ types }: { readonly types: readonly AssetTypeRow[] })
           <LineField
             label={es("asset.number")}
             autoComplete="off"
-            error={formState.errors.number?.message}
+            error={errors.number?.message}
             {...register("number", { validate: needed })}
           />
           <LineField
             label={es("asset.description")}
             autoComplete="off"
-            error={formState.errors.description?.message}
+            error={errors.description?.message}
             {...register("description", { validate: needed })}
           />
         </FieldPair>
@@ -108,41 +122,37 @@ export const AddAsset = ({ types }: { readonly types: readonly AssetTypeRow[] })
             label={es("asset.type")}
             none={es("asset.choose")}
             options={types.map((one) => ({ value: one.assetType, label: one.title }))}
-            error={formState.errors.assetType?.message}
-            {...register("assetType", { validate: needed })}
+            error={errors.assetType?.message}
+            {...register("assetType", {
+              validate: needed,
+              // A particular of the same name may mean something else at another type.
+              onChange: () => setValue("particulars", {}),
+            })}
           />
           <SelectField
             label={es("asset.place")}
             none={es("asset.choose")}
             options={places.map((place) => ({ value: place.id, label: pathOf(places, place) }))}
-            error={formState.errors.place?.message}
+            error={errors.place?.message}
             {...register("place", { validate: needed })}
           />
         </FieldPair>
-        {particularsInOrder(type?.particulars ?? {}).map(([name, definition]) =>
-          definition.enum ? (
-            <SelectField
-              key={name}
-              label={definition.title}
-              none={es("asset.choose")}
-              options={definition.enum.map((one) => ({ value: String(one), label: String(one) }))}
-              {...register(`particulars.${name}`)}
-            />
-          ) : (
-            <LineField
-              key={name}
-              label={definition.title}
-              trail={definition.unit && printUnit(definition.unit)}
-              autoComplete="off"
-              error={formState.errors.particulars?.[name] && es("asset.no-number")}
-              {...register(`particulars.${name}`, {
-                validate: (text) =>
-                  !numeric(type, name) || !text?.trim() || readNumber(text) !== undefined,
-              })}
-            />
-          ),
-        )}
-        <LineField label={es("asset.serial")} autoComplete="off" {...register("serial")} />
+        {particularsInOrder(type?.particulars ?? {}).map(([name, definition]) => (
+          <ParticularField
+            key={name}
+            definition={definition}
+            error={errors.particulars?.[name]?.message}
+            field={register(`particulars.${name}`, {
+              validate: (text) => particularFits(definition, text),
+            })}
+          />
+        ))}
+        <LineField
+          label={es("asset.serial")}
+          autoComplete="off"
+          error={errors.serial?.message}
+          {...register("serial")}
+        />
         {refused}
         <Button kind="secondary" type="submit" disabled={formState.isSubmitting}>
           {es("asset.go")}

@@ -5,12 +5,13 @@ import { DeskPage } from "./desk-page.tsx";
 import { AddAsset } from "./estate-asset.tsx";
 import { People } from "./estate-people.tsx";
 import { Places } from "./estate-places.tsx";
-import { useAssetTypes } from "./queries.ts";
+import { useAssetTypes, usePlaces } from "./queries.ts";
 
 /** Where things stand, who writes in the book, and how assets come into it. */
 export const EstatePage = () => {
   const [, navigate] = useLocation();
-  const types = useAssetTypes();
+  const types = useAssetTypes().data;
+  const places = usePlaces().data;
   return (
     <DeskPage current="estate">
       <TitleBlock
@@ -33,7 +34,7 @@ export const EstatePage = () => {
             onFollow={() => navigate("/estate/import")}
           />
         </Rows>
-        <AddAsset types={types.data ?? []} />
+        {types && places && <AddAsset {...{ types, places }} />}
       </section>
       <People />
     </DeskPage>

@@ -3,6 +3,7 @@ import {
   FieldPair,
   LeafWords,
   LineField,
+  Loading,
   PlaceHeading,
   Row,
   Rows,
@@ -16,20 +17,22 @@ import { useForm } from "react-hook-form";
 import { d } from "../messages/desk.ts";
 import { es } from "../messages/estate.ts";
 import { sendJson } from "./client.ts";
+import { useFormRefused } from "./estate-refused.tsx";
 import { usePeople } from "./queries.ts";
 import { useSession } from "./session.tsx";
-import { useRefused } from "./use-refused.tsx";
 
 const EMPTY: AddPerson = { name: "", role: "inspector", signIn: "", password: "" };
 
 export const People = () => {
-  const people = usePeople().data ?? [];
+  const { data, isPending } = usePeople();
+  const people = data ?? [];
   const { person } = useSession();
   const queries = useQueryClient();
-  const { refused, guard } = useRefused();
   const [added, setAdded] = useState<string>();
   const form = useForm<AddPerson>({ defaultValues: EMPTY });
+  const { refused, guard } = useFormRefused(form);
   const { register, formState } = form;
+  const { errors } = formState;
   const roles = ROLES.filter((role) => role !== "owner" || person.role === "owner");
   const submit = form.handleSubmit((fields) =>
     guard(async () => {
@@ -41,7 +44,8 @@ export const People = () => {
   );
   return (
     <section>
-      <PlaceHeading title={es("people.title")} aside={String(people.length)} />
+      <PlaceHeading title={es("people.title")} aside={data && String(data.length)} />
+      {isPending && <Loading label={es("people.title")} />}
       {added && <StateLine>{es("people.added", { name: added })}</StateLine>}
       <Rows>
         {people.map((one) => (
@@ -55,12 +59,13 @@ export const People = () => {
             <LineField
               label={es("people.name")}
               autoComplete="off"
-              error={formState.errors.name && d("field.needed")}
+              error={errors.name && (errors.name.message || d("field.needed"))}
               {...register("name", { validate: (name) => name.trim() !== "" })}
             />
             <SelectField
               label={es("people.role")}
               options={roles.map((value) => ({ value, label: es(`people.role-${value}`) }))}
+              error={errors.role?.message}
               {...register("role")}
             />
           </FieldPair>
@@ -70,7 +75,7 @@ export const People = () => {
               help={es("people.sign-in-help")}
               autoComplete="off"
               autoCapitalize="none"
-              error={formState.errors.signIn && es("people.sign-in-help")}
+              error={errors.signIn && (errors.signIn.message || es("people.sign-in-help"))}
               {...register("signIn", { required: true, pattern: /^[a-z0-9][a-z0-9._@+-]{1,99}$/ })}
             />
             <LineField
@@ -78,7 +83,7 @@ export const People = () => {
               help={es("people.password-help")}
               type="password"
               autoComplete="new-password"
-              error={formState.errors.password && es("people.password-help")}
+              error={errors.password && (errors.password.message || es("people.password-help"))}
               {...register("password", { required: true, minLength: 10 })}
             />
           </FieldPair>

@@ -4,10 +4,12 @@ import {
   FieldPair,
   LeafWords,
   LineField,
+  Loading,
   PlaceHeading,
   Row,
   Rows,
   SelectField,
+  WordButton,
 } from "@roundbook/runner/form";
 import type { AddPlace, PlaceRow } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
@@ -16,8 +18,8 @@ import { useForm } from "react-hook-form";
 import { d } from "../messages/desk.ts";
 import { es } from "../messages/estate.ts";
 import { sendJson } from "./client.ts";
+import { useFormRefused } from "./estate-refused.tsx";
 import { usePlaces } from "./queries.ts";
-import { useRefused } from "./use-refused.tsx";
 
 const LEVELS = ["site", "building", "floor", "room"] as const;
 
@@ -28,7 +30,22 @@ export const pathOf = (places: readonly PlaceRow[], place: PlaceRow): string => 
 };
 
 export const Places = () => {
-  const places = usePlaces().data ?? [];
+  const { data, isError, refetch } = usePlaces();
+  if (!data)
+    return (
+      <section>
+        <PlaceHeading title={es("place.title")} />
+        {isError ? (
+          <Empty
+            sentence={d("app.away")}
+            actions={<WordButton onClick={() => void refetch()}>{d("app.again")}</WordButton>}
+          />
+        ) : (
+          <Loading label={es("place.title")} />
+        )}
+      </section>
+    );
+  const places = data;
   const sorted = [...places].sort((a, b) => (pathOf(places, a) < pathOf(places, b) ? -1 : 1));
   return (
     <section>
@@ -56,7 +73,6 @@ export const Places = () => {
 
 const AddPlaceForm = ({ places }: { readonly places: readonly PlaceRow[] }) => {
   const queries = useQueryClient();
-  const { refused, guard } = useRefused();
   const form = useForm({
     defaultValues: {
       level: "room" as AddPlace["level"],
@@ -66,10 +82,13 @@ const AddPlaceForm = ({ places }: { readonly places: readonly PlaceRow[] }) => {
       zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     },
   });
+  const { refused, guard } = useFormRefused(form);
   const { register, formState, watch } = form;
-  const level = places.length === 0 ? "site" : watch("level");
+  const level: AddPlace["level"] = places.length === 0 ? "site" : watch("level");
   const needed = (value: string) => value.trim() !== "" || d("field.needed");
-  const [only] = places.length === 1 ? places : [];
+  // A room lies in a floor, a building or a site, never in another room.
+  const above = places.filter((one) => LEVELS.indexOf(one.level) < LEVELS.indexOf(level));
+  const [only] = above.length === 1 ? above : [];
   useEffect(() => {
     if (only) form.setValue("parent", only.id);
   }, [only, form]);
@@ -110,6 +129,7 @@ const AddPlaceForm = ({ places }: { readonly places: readonly PlaceRow[] }) => {
             <SelectField
               label={es("place.level")}
               options={LEVELS.map((value) => ({ value, label: es(`place.level-${value}`) }))}
+              error={formState.errors.level?.message}
               {...register("level")}
             />
           )}
@@ -123,7 +143,7 @@ const AddPlaceForm = ({ places }: { readonly places: readonly PlaceRow[] }) => {
             <SelectField
               label={es("place.parent")}
               none={es("asset.choose")}
-              options={places.map((place) => ({ value: place.id, label: pathOf(places, place) }))}
+              options={above.map((place) => ({ value: place.id, label: pathOf(places, place) }))}
               error={formState.errors.parent?.message}
               {...register("parent", { validate: needed })}
             />

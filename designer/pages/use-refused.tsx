@@ -11,10 +11,14 @@ interface Refused {
   readonly problems: readonly Problem[];
 }
 
-/** What the server said no to, as a sentence beside the button that asked. */
-export const useRefused = (): Refused => {
+/**
+ * What the server said no to, as a sentence beside the button that asked. `atField` shows a
+ * problem at its own field and says whether it did; such a one is not said again.
+ */
+export const useRefused = (atField?: (problem: Problem) => boolean): Refused => {
   const { say } = useMessages();
   const [error, setError] = useState<Refusal | Unreachable>();
+  const [elsewhere, setElsewhere] = useState<readonly Problem[]>([]);
   const guard = async (work: () => Promise<void>) => {
     setError(undefined);
     try {
@@ -22,16 +26,19 @@ export const useRefused = (): Refused => {
     } catch (caught) {
       if (!(caught instanceof Refusal) && !(caught instanceof Unreachable)) throw caught;
       setError(caught);
+      const told = caught instanceof Refusal ? caught.problems : [];
+      setElsewhere(atField ? told.filter((problem) => atField(problem)) : []);
     }
   };
   const problems = error instanceof Refusal ? error.problems : [];
-  const refused = error && (
+  const here = problems.filter((problem) => !elsewhere.includes(problem));
+  const refused = error && (problems.length === 0 || here.length > 0) && (
     <div role="alert" className="danger">
       {error instanceof Unreachable && <p>{d("app.away")}</p>}
       {error instanceof Refusal && problems.length === 0 && (
         <p>{say({ code: error.code, params: {} })}</p>
       )}
-      {problems.map((problem) => (
+      {here.map((problem) => (
         <p key={`${problem.pointer} ${problem.code}`}>
           {say(problem)} {problem.pointer !== "" && <span className="mono">{problem.pointer}</span>}
         </p>
