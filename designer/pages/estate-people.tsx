@@ -55,20 +55,18 @@ export const People = () => {
       <form onSubmit={submit} noValidate aria-label={es("people.add")}>
         <LeafWords>
           <h3>{es("people.add")}</h3>
-          <FieldPair>
-            <LineField
-              label={es("people.name")}
-              autoComplete="off"
-              error={errors.name && (errors.name.message || d("field.needed"))}
-              {...register("name", { validate: (name) => name.trim() !== "" })}
-            />
-            <SelectField
-              label={es("people.role")}
-              options={roles.map((value) => ({ value, label: es(`people.role-${value}`) }))}
-              error={errors.role?.message}
-              {...register("role")}
-            />
-          </FieldPair>
+          <LineField
+            label={es("people.name")}
+            autoComplete="off"
+            error={errors.name && (errors.name.message || d("field.needed"))}
+            {...register("name", { validate: (name) => name.trim() !== "" })}
+          />
+          <SelectField
+            label={es("people.role")}
+            options={roles.map((value) => ({ value, label: es(`people.role-${value}`) }))}
+            error={errors.role?.message}
+            {...register("role")}
+          />
           <FieldPair>
             <LineField
               label={es("people.sign-in")}

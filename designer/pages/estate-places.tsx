@@ -29,6 +29,13 @@ export const pathOf = (places: readonly PlaceRow[], place: PlaceRow): string => 
   return parent ? `${pathOf(places, parent)} › ${place.name}` : place.name;
 };
 
+/** Each place before those within it, sisters as the round walks them. */
+const inWalkingOrder = (places: readonly PlaceRow[], parent: string | null): PlaceRow[] =>
+  places
+    .filter((one) => one.parent === parent)
+    .sort((a, b) => a.order - b.order)
+    .flatMap((one) => [one, ...inWalkingOrder(places, one.id)]);
+
 export const Places = () => {
   const { data, isError, refetch } = usePlaces();
   if (!data)
@@ -46,7 +53,7 @@ export const Places = () => {
       </section>
     );
   const places = data;
-  const sorted = [...places].sort((a, b) => (pathOf(places, a) < pathOf(places, b) ? -1 : 1));
+  const sorted = inWalkingOrder(places, null);
   return (
     <section>
       <PlaceHeading title={es("place.title")} aside={String(places.length)} />

@@ -2,6 +2,7 @@ import { useMessages } from "@roundbook/runner/form";
 import type { Problem } from "@roundbook/schemas";
 import { type ReactNode, useState } from "react";
 import { d } from "../messages/desk.ts";
+import { refusalWords } from "../messages/en-refusals.ts";
 import { Refusal, Unreachable } from "./client.ts";
 
 interface Refused {
@@ -36,7 +37,7 @@ export const useRefused = (atField?: (problem: Problem) => boolean): Refused => 
     <div role="alert" className="danger">
       {error instanceof Unreachable && <p>{d("app.away")}</p>}
       {error instanceof Refusal && problems.length === 0 && (
-        <p>{say({ code: error.code, params: {} })}</p>
+        <p>{refusalWords(error.code) ?? say({ code: error.code, params: {} })}</p>
       )}
       {here.map((problem) => (
         <p key={`${problem.pointer} ${problem.code}`}>

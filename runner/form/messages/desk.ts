@@ -1,5 +1,6 @@
 import { ENGLISH } from "./en.ts";
 import { CHECKLIST_WORDS } from "./en-checklist.ts";
+import { DESK_WORDS } from "./en-desk.ts";
 import { IMPORT_WORDS } from "./en-import.ts";
 import { type Messages, messagesOf } from "./messages.tsx";
 
@@ -11,4 +12,5 @@ export const deskEnglish: Messages = messagesOf({
   ...ENGLISH,
   ...CHECKLIST_WORDS,
   ...IMPORT_WORDS,
+  ...DESK_WORDS,
 });

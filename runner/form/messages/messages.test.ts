@@ -1,5 +1,6 @@
 import {
   ANSWER_CODES,
+  DESK_CODES,
   DUE_CODES,
   FAILURE_CODES,
   FORMULA_CODES,
@@ -14,16 +15,23 @@ import { describe, expect, it } from "vitest";
 import { deskEnglish } from "./desk.ts";
 import { ENGLISH } from "./en.ts";
 import { CHECKLIST_WORDS } from "./en-checklist.ts";
+import { DESK_WORDS } from "./en-desk.ts";
 import { IMPORT_WORDS } from "./en-import.ts";
 import { english, messagesOf } from "./messages.tsx";
 
 /** The round's words and the desk's. */
-const ALL: Readonly<Record<string, string>> = { ...ENGLISH, ...CHECKLIST_WORDS, ...IMPORT_WORDS };
+const ALL: Readonly<Record<string, string>> = {
+  ...ENGLISH,
+  ...CHECKLIST_WORDS,
+  ...IMPORT_WORDS,
+  ...DESK_WORDS,
+};
 /** What a caretaker can meet on the round: worded without the desk's part. */
 const ON_THE_ROUND = { ...JUDGE_CODES, ...JUDGE_PROBLEM_CODES, ...FAILURE_CODES, ...DUE_CODES };
 
 const LISTS = {
   ANSWER_CODES,
+  DESK_CODES,
   DUE_CODES,
   FAILURE_CODES,
   FORMULA_CODES,

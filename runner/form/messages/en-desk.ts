@@ -1,0 +1,21 @@
+/** What the server finds wrong in a request beyond its form. */
+export const DESK_WORDS = {
+  "json-syntax": "This is not JSON: line {line}, column {column}.",
+  "not-utf8": "This is not UTF-8 text.",
+  "wrong-content-type": "This is {found}; it has to be {expected}.",
+  "wrong-setup-token": "The address is not the one the server printed.",
+  "unknown-zone": "“{zone}” is no time zone; one is written as Europe/London.",
+  "only-owners-add-owners": "Only an owner adds another owner.",
+  "sign-in-taken": "Somebody signs in with this name already.",
+  "not-a-key": "This is no key of a device.",
+  "device-enrolled-otherwise": "This device is enrolled with another key.",
+  "unknown-place": "This place is not known.",
+  "site-has-no-parent": "A site lies in no other place.",
+  "place-above-its-parent": "A {level} cannot lie in a {parent}.",
+  "code-taken": "A place beside it has “{code}” already.",
+  "unknown-score": "“{score}” is no score of the checklist; there is {known}.",
+  "name-differs": "The name is “{found}”; it has to be “{expected}”.",
+  "same-as-newest-issue": "Issue\u00a0{issue} says exactly the same already.",
+  "hash-differs": "It arrived changed. Send it again.",
+  "not-a-picture": "This is no picture; taken are {accepted}.",
+} as const;
