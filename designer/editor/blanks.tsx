@@ -2,6 +2,7 @@ import { AreaField, Blank, Button, LineField, Sentence, WordButton } from "@roun
 import { type ReactNode, useEffect, useId, useRef, useState } from "react";
 import { e } from "../messages/editor.ts";
 import { useDesk } from "./desk.tsx";
+import { useLeave } from "./use-leave.ts";
 
 /** A blank that opens its editor under the sentence. */
 export const OpenBlank = ({
@@ -73,6 +74,7 @@ export const TextEdit = ({
     return wrong === undefined;
   };
   const close = () => take() && setOpen(null);
+  const leave = useLeave(take);
   const list = useId();
   const shared = {
     label,
@@ -80,7 +82,7 @@ export const TextEdit = ({
     error,
     value: text,
     autoFocus: true,
-    onBlur: take,
+    onBlur: leave,
   };
   return (
     <div className={mono ? "blank-edit mono-edit" : "blank-edit"}>

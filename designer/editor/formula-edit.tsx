@@ -5,6 +5,7 @@ import { e } from "../messages/editor.ts";
 import { type Checked, checkFormula, mended, type Wanted } from "../model/formula-check.ts";
 import { formulaWords, nameWords, unitSum } from "../model/formula-words.ts";
 import { useDesk } from "./desk.tsx";
+import { useLeave } from "./use-leave.ts";
 
 /** A number, a name or a formula: checked while it is typed, what is wrong shown in its place. */
 export const FormulaEdit = ({
@@ -33,6 +34,7 @@ export const FormulaEdit = ({
     return wrong === undefined;
   };
   const close = () => take() && setOpen(null);
+  const leave = useLeave(take);
   const mend = (right: string) => {
     setText(right);
     setError(onTake(right));
@@ -54,7 +56,7 @@ export const FormulaEdit = ({
         autoCapitalize="none"
         spellCheck={false}
         trail={"unit" in wanted && wanted.unit ? printUnit(wanted.unit) : undefined}
-        onBlur={take}
+        onBlur={leave}
         onChange={(event) => setText(event.target.value)}
         onKeyDown={(event) => {
           if (event.key === "Enter") close();
