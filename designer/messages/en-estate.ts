@@ -148,7 +148,7 @@ export const ESTATE_WORDS = {
   "import.no-faults": "No line has a fault.",
   "import.again":
     "Lines with faults are left out. Mend them in the file and bring it in once more.",
-  "import.again-adds-nothing": "Bringing the same list in again adds nothing.",
+  "import.again-adds-nothing": "A line that is in already is not added again.",
   "import.more":
     "The first {count} faults are shown; {bad} {bad|line has|lines have} faults in all.",
   "import.needs-type": "First make an asset type, and a site.",

@@ -87,7 +87,7 @@ export const ImportMapping = ({ file, frame }: MappingProps) => {
     </Buttons>
   );
   return frame(
-    <form noValidate onSubmit={(event) => event.preventDefault()}>
+    <form className="mapping" noValidate onSubmit={(event) => event.preventDefault()}>
       <ListFields {...{ file, types, checklists, form }} />
       <PlaceHeading title={es("import.map")} />
       <LeafWords>

@@ -2,6 +2,7 @@ import {
   FieldPair,
   LeafWords,
   LineField,
+  PlaceHeading,
   printUnit,
   SelectField,
   WordButton,
@@ -35,9 +36,9 @@ export const PointFields = ({
   const meanings = meaningsOf(point);
   const answered = Boolean(watch(`answers.${name}.column`));
   return (
-    <LeafWords>
-      <fieldset>
-        <legend className="second">{point.title}</legend>
+    <fieldset aria-label={point.title}>
+      <PlaceHeading level={3} title={point.title} />
+      <LeafWords>
         <FieldPair>
           <SelectField
             label={es("import.column")}
@@ -80,7 +81,7 @@ export const PointFields = ({
               {...register(`answers.${name}.words.${at}`)}
             />
           ))}
-      </fieldset>
-    </LeafWords>
+      </LeafWords>
+    </fieldset>
   );
 };
