@@ -120,7 +120,7 @@ export const ESTATE_WORDS = {
   "import.na": "not applicable",
   "import.words-for": "Words for {meaning}",
   "import.words-open": "Words of its own…",
-  "import.words-close": "Without these lines",
+  "import.words-close": "Fold them away",
   "import.column": "Column",
   "import.empty": "An empty cell means",
   "import.unit": "Its figures are in",
