@@ -15,10 +15,21 @@ export const OpenBlank = ({
   readonly children: ReactNode;
 }) => {
   const { open, setOpen } = useDesk();
+  const isOpen = open === id;
+  const spot = useRef<HTMLSpanElement>(null);
+  const wasOpen = useRef(isOpen);
+  useEffect(() => {
+    // The focus went with the field that closed: it goes on from the blank.
+    if (wasOpen.current && !isOpen && document.activeElement === document.body)
+      spot.current?.querySelector<HTMLElement>("[tabindex]")?.focus({ preventScroll: true });
+    wasOpen.current = isOpen;
+  }, [isOpen]);
   return (
-    <Blank expanded={open === id} onPress={() => setOpen(open === id ? null : id)} label={label}>
-      {children}
-    </Blank>
+    <span ref={spot}>
+      <Blank expanded={isOpen} onPress={() => setOpen(isOpen ? null : id)} label={label}>
+        {children}
+      </Blank>
+    </span>
   );
 };
 

@@ -11,10 +11,11 @@ import {
 } from "@roundbook/runner/form";
 import type { DraftRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
-import { useCallback, useEffect, useMemo, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
+import { asDraft } from "../model/read-document.ts";
 import { getJson, sendJson } from "../pages/client.ts";
 import { DeskPage, NarrowOnly } from "../pages/desk-page.tsx";
 import { useIssues } from "../pages/queries.ts";
@@ -22,7 +23,7 @@ import { useRefused } from "../pages/use-refused.tsx";
 import { AroundSentences } from "./around-sentences.tsx";
 import { DeskProvider, type EditorDesk } from "./desk.tsx";
 import { Footnotes } from "./footnotes.tsx";
-import { JsonSheet } from "./json-sheet.tsx";
+import { JsonSheet, NotAChecklist } from "./json-sheet.tsx";
 import { PointList } from "./point-list.tsx";
 import { isWarning, placeOf } from "./problem-place.ts";
 import { Trial } from "./trial.tsx";
@@ -39,7 +40,11 @@ export const EditorPage = () => {
     staleTime: Number.POSITIVE_INFINITY,
     gcTime: 0,
   });
-  if (draft.data) return <Editor key={id} row={draft.data} />;
+  const read = draft.data && asDraft(draft.data.document);
+  // What stands open stays open, whatever is kept of it meanwhile.
+  const shown = useRef(false);
+  shown.current ||= read?.ok === true;
+  if (draft.data && shown.current) return <Editor key={id} row={draft.data} />;
   return (
     <DeskPage current="checklists">
       <TitleBlock title={d("list.title")} />
@@ -47,13 +52,15 @@ export const EditorPage = () => {
         <Loading label={d("app.opening")} />
       ) : (
         <Empty
-          sentence={e("ed.gone")}
+          sentence={e(read ? "ed.unreadable" : "ed.gone")}
           actions={
             <WordLink href="/designer/" onFollow={() => navigate("/")}>
               {d("list.title")}
             </WordLink>
           }
-        />
+        >
+          {read && !read.ok && <NotAChecklist problems={read.problems} />}
+        </Empty>
       )}
     </DeskPage>
   );

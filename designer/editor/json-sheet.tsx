@@ -1,11 +1,5 @@
-import {
-  AreaField,
-  Button,
-  Buttons,
-  type Messages,
-  Sheet,
-  useMessages,
-} from "@roundbook/runner/form";
+import { AreaField, Button, Buttons, Sheet, useMessages } from "@roundbook/runner/form";
+import type { Problem } from "@roundbook/schemas";
 import { type ReactNode, useState } from "react";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
@@ -23,14 +17,13 @@ export const JsonSheet = ({
   readonly onClose: () => void;
 }) => {
   const [text, setText] = useState(() => JSON.stringify(document, null, 2));
-  const { say } = useMessages();
   const [error, setError] = useState<ReactNode>();
   const take = () => {
     const read = readDocument(text);
     if (read.ok) {
       onTake(read.document);
       onClose();
-    } else setError(<NotRead read={read} say={say} />);
+    } else setError(<NotRead read={read} />);
   };
   return (
     <Sheet
@@ -58,13 +51,7 @@ export const JsonSheet = ({
   );
 };
 
-const NotRead = ({
-  read,
-  say,
-}: {
-  readonly read: Exclude<ReadDocument, { ok: true }>;
-  readonly say: Messages["say"];
-}) => {
+const NotRead = ({ read }: { readonly read: Exclude<ReadDocument, { ok: true }> }) => {
   if ("why" in read) {
     const { line, column, why } = read;
     return e("json.bad", { why: e("json.at", { line, column, why }) });
@@ -72,11 +59,17 @@ const NotRead = ({
   return (
     <>
       {e("json.not-a-checklist")}
-      {read.problems.map((problem) => (
-        <span key={problem.pointer + problem.code} className="json-problem">
-          <span className="mono">{problem.pointer || "/"}</span> {say(problem)}
-        </span>
-      ))}
+      <NotAChecklist problems={read.problems} />
     </>
   );
+};
+
+/** Each place of a document that is not as a checklist has it, by its pointer. */
+export const NotAChecklist = ({ problems }: { readonly problems: readonly Problem[] }) => {
+  const { say } = useMessages();
+  return problems.map((problem) => (
+    <span key={problem.pointer + problem.code} className="json-problem">
+      <span className="mono">{problem.pointer || "/"}</span> {say(problem)}
+    </span>
+  ));
 };

@@ -20,6 +20,7 @@ export const EDITOR_WORDS = {
   "ed.keep-mine": "Keep this one as a copy",
   "ed.copy": "{title} (copy)",
   "ed.gone": "This draft is no longer there: it was issued or thrown away.",
+  "ed.unreadable": "This draft was written elsewhere, and cannot be shown as a checklist.",
   "ed.title": "Title",
   "ed.add-title": "The next point",
   "ed.add-in": "In the group",

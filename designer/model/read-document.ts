@@ -1,5 +1,6 @@
-import { DIALECT, JSON_SCHEMA_DRAFT, type Problem } from "@roundbook/schemas";
+import { CHECKLIST_SCHEMA, DIALECT, JSON_SCHEMA_DRAFT, type Problem } from "@roundbook/schemas";
 import { type DraftDocument, emptyDocument } from "./draft-document.ts";
+import { shapeProblems } from "./shape.ts";
 
 export type ReadDocument =
   | { readonly ok: true; readonly document: DraftDocument }
@@ -10,41 +11,6 @@ export type ReadDocument =
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
-
-const lacks = (pointer: string, keyword: string): Problem => ({
-  pointer,
-  code: "missing-keyword",
-  params: { keyword },
-});
-const wrong = (pointer: string, expected: string): Problem => ({
-  pointer,
-  code: "wrong-type",
-  params: { expected },
-});
-
-const token = (name: string): string => name.replaceAll("~", "~0").replaceAll("/", "~1");
-
-const pointProblems = (name: string, point: unknown): Problem[] => {
-  const pointer = `/properties/${token(name)}`;
-  if (!isRecord(point)) return [wrong(pointer, "object")];
-  const kind = typeof point.$ref === "string" ? [] : [lacks(pointer, "$ref")];
-  return typeof point.title === "string" ? kind : [...kind, lacks(pointer, "title")];
-};
-
-const shapeProblems = (value: Record<string, unknown>): Problem[] => {
-  const problems = typeof value.title === "string" ? [] : [lacks("", "title")];
-  if (!isRecord(value.properties)) problems.push(lacks("", "properties"));
-  else
-    for (const [name, point] of Object.entries(value.properties))
-      problems.push(...pointProblems(name, point));
-  for (const map of ["particulars", "values", "scores"])
-    if (value[map] !== undefined && !isRecord(value[map]))
-      problems.push(wrong(`/${map}`, "object"));
-  for (const list of ["groups", "cautions"])
-    if (value[list] !== undefined && !Array.isArray(value[list]))
-      problems.push(wrong(`/${list}`, "array"));
-  return problems;
-};
 
 /** Where a parser stopped: browsers say it as an offset, or as line and column. */
 const placeOf = (text: string, message: string): { line: number; column: number } => {
@@ -67,17 +33,25 @@ export const readDocument = (text: string): ReadDocument => {
     const why = error instanceof Error ? error.message : String(error);
     return { ok: false, ...placeOf(text, why), why: why.replace(/ in JSON at position.*$/s, "") };
   }
-  if (!isRecord(value)) return { ok: false, problems: [wrong("", "object")] };
-  const problems = shapeProblems(value);
-  if (problems.length > 0) return { ok: false, problems };
+  return asDraft(value);
+};
+
+/** A value as a draft, where it has the shape of a checklist. */
+export const asDraft = (
+  value: unknown,
+): Extract<ReadDocument, { ok: true }> | { ok: false; problems: readonly Problem[] } => {
+  if (!isRecord(value)) return { ok: false, problems: shapeProblems(CHECKLIST_SCHEMA, value) };
   const { $defs: _, ...rest } = value;
+  const { title: __, properties: ___, ...begun } = emptyDocument("");
   const document = {
-    ...emptyDocument(String(value.title)),
+    ...begun,
     ...rest,
     $schema: JSON_SCHEMA_DRAFT,
     dialect: DIALECT,
     type: "object",
     additionalProperties: false,
   };
+  const problems = shapeProblems(CHECKLIST_SCHEMA, document);
+  if (problems.length > 0) return { ok: false, problems };
   return { ok: true, document: document as unknown as DraftDocument };
 };
