@@ -17,7 +17,7 @@ function inOrder(names: string[]): readonly string[] {
   return names;
 }
 
-function members(value: object): string {
+function members(value: object, known: KnownTexts | undefined): string {
   const prototype: unknown = Object.getPrototypeOf(value);
   // The root of any realm's prototypes, or none: a Date or a Map has another and is no JSON.
   if (
@@ -27,29 +27,31 @@ function members(value: object): string {
   )
     refuse("a class instance");
   const object = value as Readonly<Record<string, unknown>>;
-  let out = "";
+  // Joined, not added up: a long text that is still a tree of its pieces burdens whoever keeps it.
+  const parts: string[] = [];
   for (const name of inOrder(Object.keys(object))) {
     const member = object[name];
-    if (member === undefined) continue;
-    if (out !== "") out += ",";
-    out += `${text(name)}:${canonicalize(member)}`;
+    if (member !== undefined) parts.push(`${text(name)}:${canonicalize(member, known)}`);
   }
-  return `{${out}}`;
+  return `{${parts.join(",")}}`;
 }
 
-function elements(list: readonly unknown[]): string {
-  let out = "";
-  for (let index = 0; index < list.length; index += 1)
-    out += index === 0 ? canonicalize(list[index]) : `,${canonicalize(list[index])}`;
-  return `[${out}]`;
+function elements(list: readonly unknown[], known: KnownTexts | undefined): string {
+  const parts: string[] = [];
+  // By index: a hole is refused, where `map` would pass over it.
+  for (let index = 0; index < list.length; index += 1) parts.push(canonicalize(list[index], known));
+  return `[${parts.join(",")}]`;
 }
+
+/** Canonical forms made before, by the very object they are of. */
+export type KnownTexts = ReadonlyMap<object, string>;
 
 /**
  * The canonical form of RFC 8785 (JSON Canonicalization Scheme). Members that are `undefined` are
- * left out, as on the wire. Only own properties are read.
+ * left out, as on the wire. Only own properties are read. Parts in `known` are not written again.
  * @throws TypeError for what JSON cannot say exactly: NaN, infinities, lone surrogates, functions.
  */
-export function canonicalize(value: unknown): string {
+export function canonicalize(value: unknown, known?: KnownTexts): string {
   switch (typeof value) {
     case "string":
       return text(value);
@@ -60,7 +62,9 @@ export function canonicalize(value: unknown): string {
       return value ? "true" : "false";
     case "object":
       if (value === null) return "null";
-      return Array.isArray(value) ? elements(value) : members(value);
+      return (
+        known?.get(value) ?? (Array.isArray(value) ? elements(value, known) : members(value, known))
+      );
     default:
       return refuse(typeof value);
   }

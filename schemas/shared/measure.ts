@@ -7,9 +7,10 @@ export interface Measures {
   readonly depth: number;
 }
 
-/** Bytes of a string in JSON and UTF-8. */
-const jsonLength = (text: string): number => {
+/** Bytes of a string in JSON and UTF-8; undefined for a text that no log could keep whole. */
+const jsonLength = (text: string): number | undefined => {
   if (isPlainText(text)) return text.length + 2;
+  if (!isKeptText(text)) return undefined;
   let bytes = 0;
   for (const character of JSON.stringify(text)) {
     const code = character.codePointAt(0) ?? 0;
@@ -52,8 +53,9 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     if (typeof part === "string") {
       // Each character is at least a byte: a giant string is refused without escaping it.
       if (part.length > left) return tooBig();
-      if (!isKeptText(part)) return problem("", "bad-text");
-      return spend(jsonLength(part)) ? null : tooBig();
+      const length = jsonLength(part);
+      if (length === undefined) return problem("", "bad-text");
+      return spend(length) ? null : tooBig();
     }
     if (typeof part === "number") {
       if (!Number.isFinite(part)) return problem("", "not-json");
@@ -69,10 +71,13 @@ export const measure = (value: unknown, limits: Measures): Problem | null => {
     }
     if (typeof part !== "object" || !isPlain(part)) return problem("", "not-json");
     if (!spend(2)) return tooBig();
-    for (const [key, child] of Object.entries(part)) {
-      if (key.length <= left && !isKeptText(key)) return problem("", "bad-text");
-      if (key.length > left || !spend(jsonLength(key) + 2)) return tooBig();
-      const found = walk(child, depth + 1);
+    const members = part as Readonly<Record<string, unknown>>;
+    for (const key of Object.keys(members)) {
+      if (key.length > left) return tooBig();
+      const length = jsonLength(key);
+      if (length === undefined) return problem("", "bad-text");
+      if (!spend(length + 2)) return tooBig();
+      const found = walk(members[key], depth + 1);
       if (found) return within(found, key);
     }
     return null;

@@ -7,6 +7,13 @@ import { problemsOf } from "./schema-problems.ts";
 export const DOCUMENT_LIMITS: Measures = { bytes: 1_000_000, depth: 32 };
 const MAX_PROBLEMS = 100;
 
+let shared: ReturnType<typeof createAjv> | undefined;
+/** One for every schema of the program itself, so that the meta-schema is compiled once. */
+const ajvOfOurs = () => {
+  shared ??= createAjv();
+  return shared;
+};
+
 /** Problems of a validator that has just returned false; at most 100 are told. */
 export const problemsOfErrors = (errors: readonly ErrorObject[] | null | undefined) =>
   problemsOf((errors ?? []).slice(0, 1000)).slice(0, MAX_PROBLEMS);
@@ -23,7 +30,7 @@ export const compileSchema = <T>(
   return (value) => {
     const heavy = limits && measure(value, limits);
     if (heavy) return { ok: false, problems: [heavy] };
-    validate ??= createAjv().compile(schema);
+    validate ??= ajvOfOurs().compile(schema);
     if (validate(value)) return { ok: true, value: value as T };
     const problems: readonly Problem[] = problemsOfErrors(validate.errors);
     return { ok: false, problems };

@@ -7,6 +7,7 @@ import {
   fromHex,
   hashLeaf,
   type Judgement,
+  type KnownTexts,
   leafText,
   parseCivilDate,
   type SealedLeaf,
@@ -14,7 +15,7 @@ import {
 } from "@roundbook/schemas";
 import { sql } from "drizzle-orm";
 import type { Db } from "./db.ts";
-import { insertRows } from "./insert-rows.ts";
+import { insertRows, insertTexts } from "./insert-rows.ts";
 import { contents, entries, entryDocs, logState } from "./schema/log.ts";
 import { sha256 } from "./sha256.ts";
 
@@ -27,6 +28,8 @@ export interface Prepared {
   readonly signature: string | null;
   readonly deliveredBy: string | null;
   readonly judgement: Judgement | null;
+  /** Canonical forms of parts, made already. */
+  readonly texts: KnownTexts | undefined;
   readonly engine: string;
   readonly flags: readonly EntryFlag[];
   /** Milliseconds UTC. */
@@ -70,7 +73,7 @@ export async function appendLog(tx: Db, prepared: readonly Prepared[]): Promise<
     const seq = state.size + 1 + position;
     const receivedAt = new Date(one.receivedAt).toISOString();
     const leaf: SealedLeaf = { seq, hash, receivedAt, judgement, engine, flags };
-    const text = leafText(leaf);
+    const text = leafText(leaf, one.texts);
     frontier = appendLeaf(frontier, hashLeaf(Buffer.from(text), sha256), sha256);
     sealed.push({ entry, leaf });
     docs.push({
@@ -95,7 +98,7 @@ export async function appendLog(tx: Db, prepared: readonly Prepared[]): Promise<
     });
   });
   await insertRows(tx, entries, heads);
-  await insertRows(tx, entryDocs, docs);
+  await insertTexts(tx, entryDocs, docs);
   const nodes = JSON.stringify(frontier.map(({ level, hash }) => [level, toHex(hash)]));
   await tx.update(logState).set({ size: state.size + prepared.length, frontier: nodes });
   return sealed;

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import type { SyncDigest } from "@roundbook/schemas";
 
-export const sha256: SyncDigest = (bytes) => createHash("sha256").update(bytes).digest();
+export const sha256: SyncDigest = (bytes) => hash("sha256", bytes, "buffer");

@@ -1,6 +1,6 @@
 import { sql } from "drizzle-orm";
 import { integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
-import { insertRows } from "../../server/store/insert-rows.ts";
+import { insertTexts } from "../../server/store/insert-rows.ts";
 import { entryDocs } from "../../server/store/schema/log.ts";
 import { appendEntries, type Made } from "../../server/usecases/append-entries.ts";
 import { judgeFor } from "../../server/usecases/judge-for.ts";
@@ -83,7 +83,7 @@ export const benchSealing = async (): Promise<Row[]> => {
     const bare = await timed(async () => {
       for (const batch of batchesOf(docs.slice(-INSPECTIONS))) {
         await store.write(async (tx) => {
-          await insertRows(tx, benchBytes, batch);
+          await insertTexts(tx, benchBytes, batch);
         });
       }
     });

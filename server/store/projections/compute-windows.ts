@@ -71,13 +71,10 @@ async function compute(
 }
 
 /** Computes the windows of these assets again, from everything known about them. */
-export async function computeWindows(tx: Db, ids: Iterable<string>): Promise<void> {
+export async function computeWindows(tx: Db, all: readonly Due[]): Promise<void> {
   const byType = await readIntervals(tx);
-  const all = [...ids];
-  for (let from = 0; from < all.length; from += ASSETS_AT_ONCE) {
-    const some = all.slice(from, from + ASSETS_AT_ONCE);
-    await compute(tx, await tx.select(COLUMNS).from(assets).where(among(assets.id, some)), byType);
-  }
+  for (let from = 0; from < all.length; from += ASSETS_AT_ONCE)
+    await compute(tx, all.slice(from, from + ASSETS_AT_ONCE), byType);
 }
 
 /** The same for every asset of a type, in batches: memory stays flat. */

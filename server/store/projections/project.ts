@@ -11,8 +11,9 @@ import { computeTypeWindows, computeWindows } from "./compute-windows.ts";
  */
 export async function project(tx: Db, sealed: readonly Sealed[]): Promise<void> {
   const batch = await take(tx, sealed);
-  const assets = batch.dueAssets;
-  if (assets.size > 0) await computeWindows(tx, assets);
+  // Entries of an asset that was never registered leave no row, and nothing is due of it.
+  const assets = [...batch.dueAssets].flatMap((id) => batch.assets.get(id) ?? []);
+  if (assets.length > 0) await computeWindows(tx, assets);
   for (const assetType of batch.dueTypes) await computeTypeWindows(tx, assetType);
 }
 
