@@ -25,7 +25,8 @@ export const OpenBlank = ({
     wasOpen.current = isOpen;
   }, [isOpen]);
   return (
-    <span ref={spot}>
+    // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut, not a control
+    <span ref={spot} onKeyDown={(event) => isOpen && event.key === "Escape" && setOpen(null)}>
       <Blank expanded={isOpen} onPress={() => setOpen(isOpen ? null : id)} label={label}>
         {children}
       </Blank>
@@ -43,13 +44,19 @@ export const useOpened = (editors: Readonly<Record<string, () => ReactNode>>): R
 
 /** What opens comes into sight, above what is docked at the foot. */
 const InSight = ({ children }: { readonly children: ReactNode }) => {
+  const { setOpen } = useDesk();
   const ref = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // Braces: some browsers give a promise back, and an effect may return only its undoing.
     ref.current?.scrollIntoView({ block: "nearest" });
   }, []);
   return (
-    <div className="in-sight" ref={ref}>
+    // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut, not a control
+    <div
+      className="in-sight"
+      ref={ref}
+      onKeyDown={(event) => event.key === "Escape" && setOpen(null)}
+    >
       {children}
     </div>
   );

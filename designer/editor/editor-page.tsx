@@ -8,6 +8,7 @@ import {
   useWide,
   WordButton,
   WordLink,
+  WordList,
 } from "@roundbook/runner/form";
 import type { DraftRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
@@ -196,10 +197,12 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
         />
         {keeping.state === "conflict" && (
           <StateLine>
-            {e("ed.conflict")}{" "}
-            <WordButton onClick={desk.takeTheirs}>{e("ed.take-theirs")}</WordButton>{" "}
-            <WordButton onClick={desk.keepMine}>{e("ed.keep-newest")}</WordButton>{" "}
-            <WordButton onClick={() => void keepCopy()}>{e("ed.keep-mine")}</WordButton>
+            {e("ed.conflict")}
+            <WordList>
+              <WordButton onClick={desk.takeTheirs}>{e("ed.take-theirs")}</WordButton>
+              <WordButton onClick={desk.keepMine}>{e("ed.keep-newest")}</WordButton>
+              <WordButton onClick={() => void keepCopy()}>{e("ed.keep-mine")}</WordButton>
+            </WordList>
           </StateLine>
         )}
         {keeping.state === "refused" && (

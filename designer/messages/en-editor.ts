@@ -14,7 +14,8 @@ export const EDITOR_WORDS = {
   "ed.stand": "{count} {count|thing stands|things stand} in the way of issuing it.",
   "ed.nothing-stands": "Nothing stands in the way of issuing it.",
   "ed.worth-a-look": "{count} {count|thing is|things are} worth a look.",
-  "ed.conflict": "Somebody else changed this draft meanwhile. Both are kept.",
+  "ed.conflict":
+    "Somebody else changed this draft meanwhile. Theirs is the one kept; yours stands here.",
   "ed.take-theirs": "Take theirs",
   "ed.keep-newest": "Keep this one as the newest",
   "ed.keep-mine": "Keep this one as a copy",

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import {
   definitionOf,
   EMPTY_INTERVAL,
+  isMargin,
   nextWindows,
   ruleOf,
   toIntervalFields,
@@ -26,6 +27,21 @@ test("an interval goes into its form and comes back the same", () => {
     expect(definition).not.toBeNull();
     if (definition) expect(definitionOf(toIntervalFields(definition))).toEqual(definition);
   }
+});
+
+test("a margin in months and an interval in years and months are not lost in the form", () => {
+  const rule = { kind: "from-last-done", every: "P1Y6M", late: "P1M" } as const;
+  const made = toIntervalFields({ ...fields, rule });
+  expect(made).toMatchObject({ every: "18", unit: "M", late: "1 month" });
+  expect(ruleOf(made)).toEqual({ kind: "from-last-done", every: "P18M", late: "P1M" });
+});
+
+test("a margin that cannot be read is never taken for none", () => {
+  for (const late of ["soon", "-3", "1.5", "at once"]) {
+    expect(isMargin(late)).toBe(false);
+    expect(ruleOf({ ...fields, late })).toBeNull();
+  }
+  expect(ruleOf({ ...fields, late: "2 weeks" })).toMatchObject({ late: "P2W" });
 });
 
 test("without a whole number of months there is no rule", () => {

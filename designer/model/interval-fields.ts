@@ -5,6 +5,8 @@ import {
   type IntervalDefinition,
   type IntervalRule,
 } from "@roundbook/schemas";
+import { duration } from "./fact-words.ts";
+import { readNext } from "./score-edit.ts";
 
 /** An interval as a form edits it. */
 export interface IntervalFields {
@@ -35,14 +37,16 @@ export const EMPTY_INTERVAL: IntervalFields = {
 
 const splitDuration = (iso: string): Pick<IntervalFields, "every" | "unit"> => {
   const match = /^P(\d+)([YMWD])$/.exec(iso);
-  return match
-    ? { every: match[1] ?? "", unit: match[2] as IntervalFields["unit"] }
-    : { every: "", unit: "M" };
+  if (match) return { every: match[1] ?? "", unit: match[2] as IntervalFields["unit"] };
+  const mixed = /^P(\d+)Y(\d+)M$/.exec(iso);
+  return { every: mixed ? String(Number(mixed[1]) * 12 + Number(mixed[2])) : "", unit: "M" };
 };
 
+/** "14" where it is days; what is counted otherwise in words, so that the form loses nothing. */
 const days = (iso: string | undefined): string => {
-  const match = /^P(\d+)([DW])$/.exec(iso ?? "");
-  return match ? String(Number(match[1]) * (match[2] === "W" ? 7 : 1)) : "";
+  if (iso === undefined) return "";
+  const match = /^P(\d+)([DW])$/.exec(iso);
+  return match ? String(Number(match[1]) * (match[2] === "W" ? 7 : 1)) : duration(iso);
 };
 
 export const toIntervalFields = (definition: IntervalDefinition): IntervalFields => {
@@ -63,21 +67,29 @@ export const toIntervalFields = (definition: IntervalDefinition): IntervalFields
 const whole = (text: string): number | null =>
   /^\d{1,4}$/.test(text.trim()) ? Number(text.trim()) : null;
 
-const margin = (text: string): string | undefined => {
+/** "14", "2 weeks" or "1 month"; undefined for none, null for what is neither. */
+const margin = (text: string): string | undefined | null => {
+  if (text.trim() === "") return undefined;
   const count = whole(text);
-  return count === null || count === 0 ? undefined : `P${count}D`;
+  if (count !== null) return count === 0 ? undefined : `P${count}D`;
+  const next = readNext(text);
+  return next === undefined || next === "at-once" ? null : next;
 };
 
-/** The rule as written; null while a number that it needs is missing. */
+export const isMargin = (text: string): boolean => margin(text) !== null;
+export const isEvery = (text: string): boolean => (whole(text) ?? 0) > 0;
+
+/** The rule as written; null while something that it needs is missing or cannot be read. */
 export const ruleOf = (fields: IntervalFields): IntervalRule | null => {
   const early = margin(fields.early);
   const late = margin(fields.late);
+  if (early === null || late === null) return null;
   const margins = { ...(early ? { early } : {}), ...(late ? { late } : {}) };
   if (fields.kind === "by-result")
     return fields.score === "" ? null : { kind: "by-result", score: fields.score, ...margins };
-  const every = whole(fields.every);
-  if (every === null || every === 0) return null;
-  return { kind: "from-last-done", every: `P${every}${fields.unit}`, ...margins };
+  if (!isEvery(fields.every)) return null;
+  const every = `P${Number(fields.every)}${fields.unit}`;
+  return { kind: "from-last-done", every, ...margins };
 };
 
 export const definitionOf = (fields: IntervalFields): IntervalDefinition | null => {

@@ -22,6 +22,8 @@ import {
   definitionOf,
   EMPTY_INTERVAL,
   type IntervalFields,
+  isEvery,
+  isMargin,
   ruleOf,
   toIntervalFields,
 } from "../model/interval-fields.ts";
@@ -88,6 +90,7 @@ const IntervalForm = ({
   const scores = scoresOf(checklists, fields.checklist);
   const bands = scores.find(([name]) => name === fields.score)?.[1].bands ?? [];
   const needed = (value: string) => value.trim() !== "" || d("field.needed");
+  const margin = (value: string) => isMargin(value) || d("intervals.margin-wrong");
   const submit = form.handleSubmit((values) =>
     guard(async () => {
       const definition = definitionOf(values);
@@ -178,12 +181,17 @@ const IntervalForm = ({
         <PlaceHeading title={d("intervals.how")} />
         <LeafWords>
           <SelectField
-            label={d("intervals.how")}
+            label={d("intervals.again")}
             options={(["from-last-done", "by-result"] as const).map((value) => ({
               value,
               label: d(`intervals.${value}`),
             }))}
-            {...register("kind")}
+            {...register("kind", {
+              onChange: () => {
+                const [only, other] = scores;
+                if (only && !other) form.setValue("score", only[0]);
+              },
+            })}
           />
           {fields.kind === "from-last-done" ? (
             <FieldPair>
@@ -192,7 +200,7 @@ const IntervalForm = ({
                 inputMode="numeric"
                 error={formState.errors.every?.message}
                 {...register("every", {
-                  validate: () => ruleOf(form.getValues()) !== null || d("intervals.every-wrong"),
+                  validate: (every) => isEvery(every) || d("intervals.every-wrong"),
                 })}
               />
               <SelectField
@@ -218,8 +226,16 @@ const IntervalForm = ({
             />
           )}
           <FieldPair>
-            <LineField label={d("intervals.early")} inputMode="numeric" {...register("early")} />
-            <LineField label={d("intervals.late")} inputMode="numeric" {...register("late")} />
+            <LineField
+              label={d("intervals.early")}
+              error={formState.errors.early?.message}
+              {...register("early", { validate: margin })}
+            />
+            <LineField
+              label={d("intervals.late")}
+              error={formState.errors.late?.message}
+              {...register("late", { validate: margin })}
+            />
           </FieldPair>
           <LineField
             label={d("intervals.basis")}
