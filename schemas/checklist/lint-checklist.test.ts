@@ -50,6 +50,8 @@ it.each([
   ["lead", max, "joints + asset.length", `${max} unit-mismatch`],
   ["lead", max, "asset.length", `${max} unit-mismatch`],
   ["lead", max, "asset.class == 'I'", `${max} type-mismatch`],
+  ["lead", max, "answers.earth_continuity", `${max} bound-of-itself`],
+  ["lead", max, "joints + answers.earth_continuity * 2.0", `${max} bound-of-itself`],
   ["lead", max, "joints +", `${max} formula-syntax`],
   ["lead", max, "has(asset.length)", `${max} formula-not-allowed`],
   ["lead", max, `1${"+1".repeat(120)}`, `${max} formula-too-complex`],

@@ -20,7 +20,8 @@ export const CHECKLIST_WORDS = {
   "document-too-deep": "Nested deeper than {limit} levels.",
   invalid: "Breaks the rule “{rule}”.",
 
-  "formula-syntax": "The formula cannot be read here: {reason}",
+  "formula-syntax":
+    "The formula cannot be read from here on: a name, a number, a sign or a bracket is missing or is one too many.",
   "formula-not-allowed": "A formula here has no {construct}.",
   "formula-too-long": "A formula has at most {limit} characters; this one has {length}.",
   "formula-too-complex": "The formula is too large: divide it into named values.",
@@ -42,6 +43,8 @@ export const CHECKLIST_WORDS = {
   "duplicate-option": "“{option}” is there twice.",
   "graded-without-range": "A graded point needs its lowest and highest grade.",
   "asks-itself": "Whether it is asked depends on its own answer.",
+  "bound-of-itself":
+    "The limit is worked out from the reading it is for: it would hold nothing back.",
   "limit-empty": "The limit says nothing yet.",
   "limit-kind": "This kind of point takes no such limit.",
   "point-reused":

@@ -16,16 +16,26 @@ export const lintLimits = (
   names: ChecklistNames,
   engine: FormulaEngine | undefined,
 ): readonly Problem[] => {
-  const formula = (pointer: string, text: string, expected: Expected, self?: string) => {
+  const formula = (
+    pointer: string,
+    text: string,
+    expected: Expected,
+    self?: { readonly point: string; readonly code: "asks-itself" | "bound-of-itself" },
+  ) => {
     if (!engine && plainName(text) === null) return [];
     const result = compileFormula(text, names.types, expected, engine);
     if (!result.ok) return result.problems.map((found) => ({ ...found, pointer }));
-    return self !== undefined && result.value.names.includes(`answers.${self}`)
-      ? [problem(pointer, "asks-itself", { point: self })]
+    return self !== undefined && result.value.names.includes(`answers.${self.point}`)
+      ? [problem(pointer, self.code, { point: self.point })]
       : [];
   };
 
-  const lintLimit = (pointer: string, point: PointDefinition, limit: LimitDefinition) => {
+  const lintLimit = (
+    pointer: string,
+    name: string,
+    point: PointDefinition,
+    limit: LimitDefinition,
+  ) => {
     const kind = pointKind(point);
     const unit = point.quantity && unitOf(point.quantity.unit);
     const problems: Problem[] = [];
@@ -35,7 +45,9 @@ export const lintLimits = (
       const place = at(pointer, keyword);
       if (!NUMERIC.includes(kind)) problems.push(problem(place, "limit-kind", { keyword, kind }));
       else if (typeof bound === "string") {
-        problems.push(...formula(place, bound, { type: "number", unit }));
+        // A reading held against itself would meet its limit whatever was found.
+        const self = { point: name, code: "bound-of-itself" } as const;
+        problems.push(...formula(place, bound, { type: "number", unit }, self));
       }
     }
     if (limit.accept) problems.push(...lintAccept(at(pointer, "accept"), point, limit.accept));
@@ -83,8 +95,18 @@ export const lintLimits = (
     return [
       ...(when === undefined
         ? []
-        : formula(at(pointer, "ask", "when"), when, { type: "boolean" }, name)),
-      ...limits.flatMap((limit, index) => lintLimit(at(pointer, "limits", index), point, limit)),
+        : formula(
+            at(pointer, "ask", "when"),
+            when,
+            { type: "boolean" },
+            {
+              point: name,
+              code: "asks-itself",
+            },
+          )),
+      ...limits.flatMap((limit, index) =>
+        lintLimit(at(pointer, "limits", index), name, point, limit),
+      ),
       ...contradictions(pointer, limits),
     ];
   });

@@ -16,6 +16,7 @@ export const LINT_ERRORS = {
   "duplicate-option": ["option"],
   "graded-without-range": [],
   "asks-itself": ["point"],
+  "bound-of-itself": ["point"],
   "point-reused": ["point", "issue", "was", "is"],
   "limit-empty": [],
   "limit-kind": ["keyword", "kind"],

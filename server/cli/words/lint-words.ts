@@ -13,6 +13,8 @@ export const LINT_WORDS = {
   "duplicate-option": "the option {option} is there twice",
   "graded-without-range": "a graded point needs its lowest and highest grade",
   "asks-itself": "whether {point} is asked hangs on {point} itself",
+  "bound-of-itself":
+    "the limit of {point} is worked out from {point} itself: it would hold nothing back",
   "limit-empty": "the limit limits nothing",
   "limit-kind": "a {keyword} limit says nothing about a {kind}",
   "point-reused":
