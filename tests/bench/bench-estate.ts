@@ -125,6 +125,17 @@ const FIRST_ENTRIES = 5;
 export const benchAsset = (at: number): string =>
   `00000000-0000-7000-8000-${at.toString(16).padStart(12, "0")}`;
 
+/** Assets whose history fills a page; the bench asks for these in turn. */
+const WELL_KNOWN = 100;
+export const PAGE = 50;
+/** Entries of every asset: registered, and a date brought forward. */
+const OF_EVERY = 2;
+/** A prime: the assets lie apart all over the register. */
+const STRIDE = 7919;
+
+export const wellKnownAsset = (turn: number, count: number): string =>
+  benchAsset(1 + (((turn % WELL_KNOWN) * STRIDE) % count));
+
 /**
  * Fills register, windows and log with made rows straight in SQL: the reads are measured here, not
  * the way the rows came in, and a million assets through the log would take the bench's whole time.
@@ -135,10 +146,11 @@ export const fillByStatement = async (estate: BenchEstate, count: number): Promi
     estate.store.write(async (tx) => {
       await tx.run(sql.raw(statement));
     });
-  const id = "printf('00000000-0000-7000-8000-%012x', i)";
-  const each = async (statement: (series: string) => string) => {
-    for (let from = 1; from <= count; from += STEP) {
-      const to = Math.min(count, from + STEP - 1);
+  const idOf = (at: string) => `printf('00000000-0000-7000-8000-%012x', ${at})`;
+  const id = idOf("i");
+  const each = async (statement: (series: string) => string, total = count) => {
+    for (let from = 1; from <= total; from += STEP) {
+      const to = Math.min(total, from + STEP - 1);
       await run(
         statement(
           `(with recursive n(i) as (select ${from} union all select i + 1 from n where i < ${to}) select i from n)`,
@@ -161,21 +173,27 @@ export const fillByStatement = async (estate: BenchEstate, count: number): Promi
       '{"code":"never-done","params":{}}', 1 from ${series}`,
   );
   let last = FIRST_ENTRIES;
-  for (const kind of ["registered", "brought-forward"] as const) {
+  const seal = async (kind: string, asset: string, total: number) => {
     const offset = last;
     await each(
       (
         series,
       ) => `insert into entries (seq, id, kind, asset, author, device, civil_date, at, received_at, hash, flags, delivered_by)
-        select ${offset} + i, printf('10000000-0000-7000-8000-%012x', ${offset} + i), '${kind}', ${id}, '${owner}', '${owner}',
+        select ${offset} + i, printf('10000000-0000-7000-8000-%012x', ${offset} + i), '${kind}', ${asset}, '${owner}', '${owner}',
         20000 + i % 600, -1, 0, printf('%064x', ${offset} + i), '', null from ${series}`,
+      total,
     );
     await each(
       (series) => `insert into entry_docs (seq, entry, leaf, signature)
-        select ${offset} + i, '{"asset":"' || ${id} || '","author":"${owner}","body":{"number":"' || i || '"},"kind":"${kind}"}',
+        select ${offset} + i, '{"asset":"' || ${asset} || '","author":"${owner}","body":{"number":"' || i || '"},"kind":"${kind}"}',
         '{"seq":' || (${offset} + i) || ',"flags":[]}', null from ${series}`,
+      total,
     );
-    last += count;
-  }
+    last += total;
+  };
+  await seal("registered", id, count);
+  await seal("brought-forward", id, count);
+  const known = idOf(`1 + (i % ${WELL_KNOWN} * ${STRIDE}) % ${count}`);
+  await seal("brought-forward", known, WELL_KNOWN * (PAGE - OF_EVERY));
   await run("analyze");
 };
