@@ -79,6 +79,18 @@ describe("a reading", () => {
     expect(form.text()).toContain("is not a number");
   });
 
+  it.each(["1e-3", "2.5k", "0.1 MΩ", "NaN", "1/4", "２"])(
+    "that came as %s is refused as it came, never taken for the digits in it",
+    async (text) => {
+      await atContinuity();
+      await form.type(text);
+      expect(form.box().value).toBe(text);
+      expect(kept()).toBeUndefined();
+      expect(verdict()).toBeNull();
+      expect(form.text()).toContain("is not a number");
+    },
+  );
+
   it("outside what is usual is asked about before going on", async () => {
     await atContinuity();
     await form.type("531");

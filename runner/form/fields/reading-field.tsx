@@ -11,7 +11,6 @@ import type { FieldProps } from "./field.ts";
 import { LimitPicture } from "./limit-picture.tsx";
 import { otherUnit, readingOf, write } from "./reading-entry.ts";
 
-const NOT_WRITTEN = /[^0-9.,<>=≤≥−-]/g;
 /** The beginning of a number, which is not yet wrong. */
 const BEGINNING = /^(<=?|>=?|≤|≥)?[-−]?[.,]?$/;
 
@@ -44,7 +43,8 @@ export function ReadingField(props: FieldProps) {
         unit={printUnit(draft.unit)}
         pad={!wide}
         value={draft.text}
-        onChange={(event) => write(props, { text: event.target.value.replace(NOT_WRITTEN, "") })}
+        // Kept as it came: "1e3" with its letter taken out would be another reading, 13.
+        onChange={(event) => write(props, { text: event.target.value })}
         onKeyDown={onKeyDown}
         aria-invalid={unreadable || undefined}
       />
