@@ -26,6 +26,11 @@ export const FormulaEdit = ({
   const field = useRef<HTMLInputElement>(null);
   useEffect(needEngine, [needEngine]);
   const names = useMemo(() => checklistNames(document, engine).types, [document, engine]);
+  // A bound is a number: what is none cannot be counted with.
+  const offered = [...names]
+    .filter(([, { type }]) => "condition" in wanted || type === "number")
+    .map(([name]) => name)
+    .sort();
   const checked = checkFormula(text, names, wanted, engine);
   const take = (): boolean => {
     // A formula that does not stand yet is kept too: the footnotes say what is wrong with it.
@@ -64,10 +69,10 @@ export const FormulaEdit = ({
         }}
       />
       <FormulaSays text={text} checked={checked} onMend={mend} />
-      {names.size > 0 && (
+      {offered.length > 0 && (
         <p className="names-at-hand">
           <span className="second">{e("f.names")}</span>
-          {[...names.keys()].sort().map((name) => (
+          {offered.map((name) => (
             <WordButton
               key={name}
               quiet

@@ -83,3 +83,16 @@ test("a particular is found by the end of its title", () => {
     length: "Length",
   });
 });
+
+test("a unit after its name is the same column, another unit is another", () => {
+  const particulars = {
+    length: { title: "Length", type: "number", unit: "m" },
+    csa: { title: "Conductor cross-section", type: "number", unit: "mm2" },
+  } as const;
+  const columns = ["No", "Length (m)", "Conductor cross-section [mm²]"];
+  expect(guessParticulars(columns, particulars)).toEqual({
+    length: "Length (m)",
+    csa: "Conductor cross-section [mm²]",
+  });
+  expect(guessParticulars(["Length (mm)"], particulars).length).toBe("");
+});

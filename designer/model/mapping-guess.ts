@@ -1,3 +1,4 @@
+import { printUnit } from "@roundbook/runner/form";
 import type { Checklist, ParticularDefinitions, ResultsMapping } from "@roundbook/schemas";
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");
@@ -74,23 +75,34 @@ export const guessPlaces = (
 const beginsOrEnds = (words: readonly string[], all: readonly string[]): boolean =>
   ends(words, all) || (words.length > 0 && words.every((word, at) => word === all[at]));
 
+interface Named {
+  readonly title: string;
+  readonly unit?: string;
+}
+
+/** "Length (m)" names a length in metres as "Length" does; in another unit it would not. */
+const spellings = (name: string, { title, unit }: Named): string[] =>
+  [name, title, ...(unit ? [name, title].map((word) => `${word} ${printUnit(unit)}`) : [])]
+    .map(plain)
+    .filter((word) => word !== "");
+
 /**
  * A column for each name: the one that reads the same, else the only one whose words begin or end
  * its title and no other title, so that a guess never lies between two.
  */
 const guessColumns = (
   columns: readonly string[],
-  titles: Readonly<Record<string, string>>,
+  wanted: Readonly<Record<string, Named>>,
 ): Record<string, string> => {
-  const named = Object.entries(titles).map(([name, title]) => {
-    const wanted = [plain(name), plain(title)].filter((word) => word !== "");
-    return [name, columns.find((column) => wanted.includes(plain(column))) ?? ""] as const;
+  const named = Object.entries(wanted).map(([name, one]) => {
+    const words = spellings(name, one);
+    return [name, columns.find((column) => words.includes(plain(column))) ?? ""] as const;
   });
   const used = new Set(named.map(([, column]) => column));
   const free = columns.filter((column) => !used.has(column));
   const open = named.filter(([, column]) => column === "").map(([name]) => name);
   const fits = (column: string, name: string) =>
-    beginsOrEnds(spelt(column), spelt(titles[name] ?? ""));
+    beginsOrEnds(spelt(column), spelt(wanted[name]?.title ?? ""));
   return Object.fromEntries(
     named.map(([name, column]) => {
       if (column !== "") return [name, column];
@@ -112,18 +124,14 @@ export const guessAnswers = (
     Object.fromEntries(
       Object.entries(document.properties)
         .filter(([, point]) => point.$ref !== "#/$defs/photo")
-        .map(([name, point]) => [name, point.title]),
+        .map(([name, { title, quantity }]) => [name, { title, unit: quantity?.unit }]),
     ),
   );
 
 export const guessParticulars = (
   columns: readonly string[],
   particulars: ParticularDefinitions,
-): Record<string, string> =>
-  guessColumns(
-    columns,
-    Object.fromEntries(Object.entries(particulars).map(([name, { title }]) => [name, title])),
-  );
+): Record<string, string> => guessColumns(columns, particulars);
 
 type Format = ResultsMapping["date"]["format"];
 

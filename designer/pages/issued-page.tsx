@@ -12,51 +12,19 @@ import {
   WordButton,
   WordLink,
 } from "@roundbook/runner/form";
-import { type ChecklistRow, type DraftRow, pointKind } from "@roundbook/schemas";
+import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { Trial } from "../editor/trial.tsx";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
-import { pageOrder } from "../model/commands.ts";
-import { limitSentence } from "../model/limit-sentence.ts";
 import { printDay } from "./checklists-page.tsx";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage, NarrowOnly } from "./desk-page.tsx";
+import { IssuedDocument } from "./issued-document.tsx";
 import { useDrafts, useIssues } from "./queries.ts";
 import { useRefused } from "./use-refused.tsx";
-
-const Points = ({ row }: { readonly row: ChecklistRow }) =>
-  pageOrder(row.document).map(({ group, points }) => {
-    const title = row.document.groups?.find((one) => one.id === group)?.title;
-    return (
-      <section key={group ?? ""}>
-        <PlaceHeading title={title ?? row.document.title} />
-        <Rows>
-          {points.map((name) => {
-            const point = row.document.properties[name];
-            return (
-              point && (
-                <Row
-                  key={name}
-                  name={point.title}
-                  second={[
-                    ...(point.limits ?? []).map(
-                      (limit) =>
-                        limitSentence(row.document, point, limit) +
-                        (limit.basis ? ` ${d("issued.because", { basis: limit.basis })}` : ""),
-                    ),
-                    ...(point.limits ? [] : [e(`kind.${pointKind(point)}`)]),
-                  ].join(" ")}
-                />
-              )
-            );
-          })}
-        </Rows>
-      </section>
-    );
-  });
 
 /** Every issue of the checklist: the old ones stay, since results name them. */
 const Issues = ({
@@ -209,7 +177,7 @@ export const IssuedPage = () => {
           </WordLink>
         )}
       </LeafWords>
-      <Points row={row} />
+      <IssuedDocument document={row.document} />
       <Issues rows={issues} shown={row.hash} />
     </DeskPage>
   );
