@@ -128,7 +128,9 @@ export const DESK_PAGES = {
   "intervals.end": "End it…",
   "intervals.end-sure": "End it for good?",
   "intervals.sentence": "every {every} from last done",
-  "intervals.sentence-window": "{rule}, {early} days before to {late} days after",
+  "intervals.sentence-window": "{rule}, {early} before to {late} after",
+  "intervals.sentence-early": "{rule}, or up to {early} before",
+  "intervals.sentence-late": "{rule}, or up to {late} after",
   "intervals.not-yet": "Not in force yet.",
   "intervals.sentence-result": "by the result of “{score}”",
   "intervals.caution":

@@ -3,7 +3,7 @@ import type { IntervalDefinition } from "@roundbook/schemas";
 import { d } from "../messages/desk.ts";
 import { useChecklists } from "./queries.ts";
 
-/** An interval as one sentence: "every 6 months from last done, 14 days before to 7 days after". */
+/** An interval as one sentence: "every 6 months from last done, 14 days before to 1 month after". */
 export const useIntervalSentence = () => {
   const { t } = useMessages();
   const checklists = useChecklists().data;
@@ -14,14 +14,10 @@ export const useIntervalSentence = () => {
       rule.kind === "from-last-done"
         ? d("intervals.sentence", { every: durationWords(t, rule.every) })
         : d("intervals.sentence-result", { score: scoreTitle(checklist, rule.score) });
-    const days = (margin: string | undefined) =>
-      /^P(\d+)D$/.exec(margin ?? "P0D")?.[1] ?? margin ?? "0";
-    return rule.early || rule.late
-      ? d("intervals.sentence-window", {
-          rule: words,
-          early: days(rule.early),
-          late: days(rule.late),
-        })
-      : words;
+    const early = rule.early && durationWords(t, rule.early);
+    const late = rule.late && durationWords(t, rule.late);
+    if (early && late) return d("intervals.sentence-window", { rule: words, early, late });
+    if (early) return d("intervals.sentence-early", { rule: words, early });
+    return late ? d("intervals.sentence-late", { rule: words, late }) : words;
   };
 };
