@@ -8,6 +8,7 @@ export const BOOK_WORDS = {
   "register.all-sites": "all sites",
   "register.any-status": "any status",
   "register.found": "{count} found",
+  "register.no-site": "No site is kept on this device yet.",
   "register.empty": "The register of this device is empty.",
   "register.empty-next":
     "Assets are brought in from a list in the designer, under Estate, or added here one by one.",

@@ -53,7 +53,6 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
 export const EntryPage = () => {
   const { asset = "", entry = "" } = useParams<{ asset: string; entry: string }>();
   const [, navigate] = useLocation();
-  const titles = useTitles();
   const read = useQuery<HistoryEntry>({
     queryKey: ["entry", entry],
     queryFn: () => getJson(`/api/entries/${entry}`),
@@ -62,6 +61,7 @@ export const EntryPage = () => {
     staleTime: Number.POSITIVE_INFINITY,
   });
   const row = read.data;
+  const titles = useTitles(row ? [row] : []);
   const words = row ? entryWords(row, titles) : null;
   const { reason } = (row?.entry.body ?? {}) as { reason?: string };
   return (

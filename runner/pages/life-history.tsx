@@ -3,19 +3,19 @@ import { LeafWords, Loading, PlaceHeading, Rows, WordButton } from "../form/inde
 import { book } from "../messages/book.ts";
 import { EntryList } from "./entry-list.tsx";
 import { usePages } from "./use-pages.ts";
+import { useTitles } from "./use-titles.ts";
 
 /** Every entry of an asset, newest first, read from the server page by page. */
 export const History = ({
   asset,
-  titles,
   onFollow,
 }: {
   readonly asset: string;
-  readonly titles: ReadonlyMap<string, string>;
   readonly onFollow: (href: string) => void;
 }) => {
   const history = usePages<HistoryEntry>(`/api/assets/${asset}/history?limit=30`);
   const rows = history.data?.pages.flatMap((page) => page.rows) ?? [];
+  const titles = useTitles(rows);
   return (
     <section>
       <PlaceHeading

@@ -28,7 +28,6 @@ import { LifeDue, newestIssue, StepsOf } from "./life-due.tsx";
 import { History } from "./life-history.tsx";
 import { RunnerPage } from "./runner-page.tsx";
 import { useBundles } from "./use-bundle.ts";
-import { useTitles } from "./use-titles.ts";
 
 interface Kept {
   readonly asset: AssetRow;
@@ -83,7 +82,6 @@ export const LifePage = () => {
   const kept = bundles.data ? findKept(bundles.data, called) : null;
   const away = useAway(called, bundles.data !== undefined && kept === null);
   const asset = kept?.asset ?? away.data?.asset;
-  const titles = useTitles();
   const wide = useWide();
   if (!asset) {
     const waits = bundles.isPending || away.isPending;
@@ -208,7 +206,7 @@ export const LifePage = () => {
           ))}
         </Rows>
       </section>
-      <History asset={asset.id} titles={titles} onFollow={navigate} />
+      <History asset={asset.id} onFollow={navigate} />
     </RunnerPage>
   );
 };

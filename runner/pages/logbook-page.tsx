@@ -34,9 +34,9 @@ const byDay = (rows: readonly HistoryEntry[]): (readonly [string, HistoryEntry[]
 export const LogbookPage = () => {
   const { now, settings, person } = useDevice();
   const [, navigate] = useLocation();
-  const titles = useTitles();
   const log = usePages<HistoryEntry>("/api/logbook?limit=50");
   const rows = log.data?.pages.flatMap((page) => page.rows) ?? [];
+  const titles = useTitles(rows);
   const today = todayAt("UTC", now(), settings.clockOffset);
   return (
     <RunnerPage

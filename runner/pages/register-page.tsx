@@ -17,6 +17,7 @@ import {
   WordList,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { w } from "../messages/page.ts";
 import { useDevice } from "./device.tsx";
 import { DueOf, todayAt } from "./due-of.tsx";
 import { type FoundSite, markHits, searchRegister } from "./register-search.ts";
@@ -143,8 +144,17 @@ export const RegisterPage = () => {
       ))}
       {hidden > 0 && <LeafWords>{book("register.more", { count: hidden })}</LeafWords>}
       {bundles.data && total === 0 && (
-        <Empty sentence={book("register.empty")}>
-          <p>{book("register.empty-next")}</p>
+        <Empty
+          sentence={book(settings.site === null ? "register.no-site" : "register.empty")}
+          actions={
+            settings.site === null ? (
+              <WordLink href="/sites" onFollow={navigate}>
+                {w("sites.choose")}
+              </WordLink>
+            ) : undefined
+          }
+        >
+          {settings.site !== null && <p>{book("register.empty-next")}</p>}
         </Empty>
       )}
       {total > 0 && count === 0 && (

@@ -1,38 +1,56 @@
-import type { ChecklistRow } from "@roundbook/schemas";
-import { useQuery } from "@tanstack/react-query";
+import type { ChecklistRow, HistoryEntry } from "@roundbook/schemas";
+import { queryOptions, useQueries, useQuery } from "@tanstack/react-query";
 import { useMemo } from "react";
+import type { DeviceDatabase } from "../offline/database.ts";
 import { getJson } from "../sync/client.ts";
 import { useDevice } from "./device.tsx";
 import { BUNDLES_KEY } from "./use-bundle.ts";
 
-/** Titles of the checklist issues this device keeps, by hash. */
-export const useTitles = (): ReadonlyMap<string, string> => {
-  const { database } = useDevice();
-  const kept = useQuery({
-    queryKey: [...BUNDLES_KEY, "checklists"],
-    queryFn: () => database.getAll("checklists"),
-    networkMode: "always",
-  });
-  return useMemo(
-    () => new Map((kept.data ?? []).map((row) => [row.hash, row.document.title])),
-    [kept.data],
-  );
-};
+const hashOf = ({ entry: { body } }: HistoryEntry): string | undefined =>
+  "checklist" in body && typeof body.checklist === "object" ? body.checklist.hash : undefined;
 
-/** One issue by its hash: kept here, else fetched, and then kept: an issue never changes. */
-export const useIssue = (hash: string | undefined) => {
-  const { database } = useDevice();
-  return useQuery<ChecklistRow>({
+/** An issue never changes: kept here, else fetched, and then kept. */
+const issueQuery = (database: DeviceDatabase, hash: string) =>
+  queryOptions({
     queryKey: ["issue", hash],
-    enabled: hash !== undefined,
     staleTime: Number.POSITIVE_INFINITY,
     networkMode: "always",
-    queryFn: async () => {
-      const kept = await database.get("checklists", hash ?? "");
+    queryFn: async (): Promise<ChecklistRow> => {
+      const kept = await database.get("checklists", hash);
       if (kept) return kept;
       const row = await getJson<ChecklistRow>(`/api/checklists/${hash}`);
       await database.put("checklists", row);
       return row;
     },
   });
+
+/**
+ * Titles of checklist issues by hash: those this device keeps, and those its rows name. A device keeps
+ * the issues of the sites walked with it; an old entry, or another site's, names others.
+ */
+export const useTitles = (rows: readonly HistoryEntry[]): ReadonlyMap<string, string> => {
+  const { database } = useDevice();
+  const { data: kept } = useQuery({
+    queryKey: [...BUNDLES_KEY, "checklists"],
+    queryFn: () => database.getAll("checklists"),
+    networkMode: "always",
+  });
+  const titles = useMemo(
+    () => kept && new Map(kept.map((row) => [row.hash, row.document.title])),
+    [kept],
+  );
+  const named = [...new Set(rows.map(hashOf))].filter((hash) => hash !== undefined);
+  const missing = titles ? named.filter((hash) => !titles.has(hash)) : [];
+  const others = useQueries({ queries: missing.map((hash) => issueQuery(database, hash)) });
+  const found = others.flatMap(({ data }) => data ?? []);
+  return new Map([
+    ...(titles ?? []),
+    ...found.map((row) => [row.hash, row.document.title] as const),
+  ]);
+};
+
+/** One issue by its hash. */
+export const useIssue = (hash: string | undefined) => {
+  const { database } = useDevice();
+  return useQuery({ ...issueQuery(database, hash ?? ""), enabled: hash !== undefined });
 };
