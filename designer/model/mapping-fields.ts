@@ -94,7 +94,8 @@ export const firstFields = (file: SampledFile): MappingFields => {
     date,
     format: formatOf(file, date),
     createAssets: false,
-    checkWords: ["", ""],
+    // As people write it; the two words of the dialect itself are always known.
+    checkWords: ["OK", "not OK"],
     answers: {},
   };
 };

@@ -14,12 +14,14 @@ import type { ChecklistRow, DraftRow, Problem } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { useLocation, useParams } from "wouter";
+import { NotAChecklist } from "../editor/json-sheet.tsx";
 import { isWarning, placeNumber, pointOf, titleAt } from "../editor/problem-place.ts";
 import { useEngine, useProblems } from "../editor/use-problems.ts";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { type Change, differences } from "../model/difference.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
+import { asDraft } from "../model/read-document.ts";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { useChecklists, useIssues } from "./queries.ts";
@@ -35,11 +37,17 @@ export const IssuePage = () => {
     gcTime: 0,
   });
   const checklists = useChecklists();
-  if (!draft.data || !checklists.data) {
+  const read = draft.data && asDraft(draft.data.document);
+  if (!draft.data || !checklists.data || !read?.ok) {
     return (
       <DeskPage current="checklists">
         {draft.isError ? (
           <LeafWords>{e("ed.gone")}</LeafWords>
+        ) : read && !read.ok ? (
+          <LeafWords>
+            <p>{e("ed.unreadable")}</p>
+            <NotAChecklist problems={read.problems} />
+          </LeafWords>
         ) : (
           <Loading label={d("app.opening")} />
         )}
