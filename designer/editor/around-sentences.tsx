@@ -1,6 +1,14 @@
-import { PlaceHeading, Sentence, SentencePanel } from "@roundbook/runner/form";
+import {
+  LeafWords,
+  PlaceHeading,
+  Sentence,
+  SentencePanel,
+  WordButton,
+} from "@roundbook/runner/form";
+import { useEffect, useState } from "react";
 import { e } from "../messages/editor.ts";
 import { setMember } from "../model/commands.ts";
+import type { DraftDocument } from "../model/draft-document.ts";
 import { readNumber } from "../model/particular-fields.ts";
 import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
@@ -10,6 +18,64 @@ import { ValueSentences } from "./value-sentences.tsx";
 
 /** What stands around the points: its title, cautions, what is needed, named values, the score. */
 export const AroundSentences = () => {
+  const { document, open, setOpen } = useDesk();
+  // A page that has points begins with them; what stands around them is a word away.
+  const [shown, setShown] = useState(() => Object.keys(document.properties).length === 0);
+  const within = open !== null && AROUND.test(open);
+  useEffect(() => {
+    if (within) setShown(true);
+  }, [within]);
+  const unfolded = shown || within;
+  return (
+    <section>
+      <PlaceHeading
+        title={e("around.title")}
+        aside={
+          <WordButton
+            quiet
+            aria-expanded={unfolded}
+            onClick={() => {
+              if (within) setOpen(null);
+              setShown(!unfolded);
+            }}
+          >
+            {e(unfolded ? "around.fold" : "around.unfold")}
+          </WordButton>
+        }
+      />
+      {unfolded ? (
+        <Sentences />
+      ) : (
+        <LeafWords>
+          <p className="second">{aroundWords(document)}</p>
+        </LeafWords>
+      )}
+    </section>
+  );
+};
+
+/** Blanks that lie around the points. */
+const AROUND = /^(around|particulars|values|scores)\//;
+
+/** All that stands around the points in one line: "It needs: Length. It counts with: …". */
+const aroundWords = (document: DraftDocument): string => {
+  const list = (titles: readonly string[]) => titles.join(", ");
+  const said = [
+    ["around.said-cautions", (document.cautions ?? []).map((one) => one.replace(/\.$/, ""))],
+    ["around.said-particulars", Object.values(document.particulars ?? {}).map((one) => one.title)],
+    [
+      "around.said-values",
+      Object.entries(document.values ?? {}).map(([name, value]) => value.title ?? name),
+    ],
+    ["around.said-scores", Object.values(document.scores ?? {}).map((one) => one.title)],
+  ] as const;
+  const words = said.flatMap(([key, titles]) =>
+    titles.length > 0 ? [e(key, { titles: list(titles) })] : [],
+  );
+  return words.length > 0 ? words.join(" ") : e("around.said-nothing");
+};
+
+const Sentences = () => {
   const { document, apply } = useDesk();
   const title = useOpened({
     "around/title": () => (
@@ -55,27 +121,24 @@ export const AroundSentences = () => {
     ),
   });
   return (
-    <section>
-      <PlaceHeading title={e("around.title")} />
-      <SentencePanel label={e("around.title")}>
-        <Sentence verb={e("verb.is-called")} opened={title}>
-          <OpenBlank id="around/title">{document.title}</OpenBlank>
-          {`; ${e("around.takes")} `}
-          <OpenBlank id="around/minutes">
-            {document.minutes
-              ? e("around.minutes", { count: document.minutes })
-              : e("around.no-minutes")}
-          </OpenBlank>
-        </Sentence>
-        <Sentence verb={e("verb.warns")} opened={warns}>
-          <OpenBlank id="around/cautions">
-            {document.cautions?.join(" ") ?? e("around.no-cautions")}
-          </OpenBlank>
-        </Sentence>
-        <ParticularSentences />
-        <ValueSentences />
-        <ScoreSentences />
-      </SentencePanel>
-    </section>
+    <SentencePanel label={e("around.title")}>
+      <Sentence verb={e("verb.is-called")} opened={title}>
+        <OpenBlank id="around/title">{document.title}</OpenBlank>
+        {`; ${e("around.takes")} `}
+        <OpenBlank id="around/minutes">
+          {document.minutes
+            ? e("around.minutes", { count: document.minutes })
+            : e("around.no-minutes")}
+        </OpenBlank>
+      </Sentence>
+      <Sentence verb={e("verb.warns")} opened={warns}>
+        <OpenBlank id="around/cautions">
+          {document.cautions?.join(" ") ?? e("around.no-cautions")}
+        </OpenBlank>
+      </Sentence>
+      <ParticularSentences />
+      <ValueSentences />
+      <ScoreSentences />
+    </SentencePanel>
   );
 };

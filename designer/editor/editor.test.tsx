@@ -81,8 +81,17 @@ test("a unit is taken as people write it, and an unknown one is refused by name"
   expect(editor.document().properties.earth_continuity?.quantity?.alsoIn).toEqual(["mOhm"]);
 });
 
+test("what stands around the points is one line where there are points, and opens on request", async () => {
+  editor = await mountEditor(lead());
+  expect(editor.text()).toContain("It needs: Length. It counts with: Allowance for joints.");
+  expect(editor.text()).not.toContain("Another named value");
+  await editor.press("Show");
+  expect(editor.text()).toContain("Another named value");
+});
+
 test("renaming a particular keeps its unit and its range", async () => {
   editor = await mountEditor(lead());
+  await editor.press("Show");
   await editor.press("Length");
   await editor.write("Length of the lead");
   await editor.key("Enter");
@@ -98,6 +107,7 @@ test("renaming a particular keeps its unit and its range", async () => {
 
 test("another particular is asked for its kind at once", async () => {
   editor = await mountEditor(lead());
+  await editor.press("Show");
   await editor.press("Another thing to know");
   await editor.write("Protection class");
   await editor.key("Enter");

@@ -143,6 +143,13 @@ export const EDITOR_WORDS = {
   "l.help": "Words of help under the question",
 
   "around.title": "Before the first point",
+  "around.fold": "Fold away",
+  "around.unfold": "Show",
+  "around.said-cautions": "It warns: {titles}.",
+  "around.said-particulars": "It needs: {titles}.",
+  "around.said-values": "It counts with: {titles}.",
+  "around.said-scores": "It scores: {titles}.",
+  "around.said-nothing": "It warns of nothing, needs nothing and scores nothing.",
   "around.takes": "it takes",
   "around.no-cautions": "of nothing yet",
   "around.cautions": "Cautions, one a line: read and acknowledged before the first point",
