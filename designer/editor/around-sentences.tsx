@@ -5,6 +5,7 @@ import {
   SentencePanel,
   WordButton,
 } from "@roundbook/runner/form";
+import { particularsInOrder } from "@roundbook/schemas";
 import { useEffect, useState } from "react";
 import { e } from "../messages/editor.ts";
 import { setMember } from "../model/commands.ts";
@@ -62,7 +63,10 @@ const aroundWords = (document: DraftDocument): string => {
   const list = (titles: readonly string[]) => titles.join(", ");
   const said = [
     ["around.said-cautions", (document.cautions ?? []).map((one) => one.replace(/\.$/, ""))],
-    ["around.said-particulars", Object.values(document.particulars ?? {}).map((one) => one.title)],
+    [
+      "around.said-particulars",
+      particularsInOrder(document.particulars ?? {}).map(([, { title }]) => title),
+    ],
     [
       "around.said-values",
       Object.entries(document.values ?? {}).map(([name, value]) => value.title ?? name),

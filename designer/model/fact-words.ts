@@ -108,7 +108,9 @@ export const scoreFacts = (score: ScoreDefinition): string[] =>
   facts(
     score.title,
     f("score.of", { count: score.of.length }),
-    f("score.round", { rule: f(`round.${score.round.rule}`), decimals: score.round.decimals }),
+    score.round.decimals === 0
+      ? f("score.round-whole", { rule: f(`round.${score.round.rule}`) })
+      : f("score.round", { rule: f(`round.${score.round.rule}`), decimals: score.round.decimals }),
     ...score.bands.map(bandWords),
     score.basis && f("fact.because", { basis: score.basis }),
   );

@@ -1,5 +1,10 @@
 import { PlaceHeading, Row, Rows } from "@roundbook/runner/form";
-import { type Checklist, particularsInOrder, pointKind } from "@roundbook/schemas";
+import {
+  type Checklist,
+  type PointDefinition,
+  particularsInOrder,
+  pointKind,
+} from "@roundbook/schemas";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { pageOrder } from "../model/commands.ts";
@@ -13,12 +18,19 @@ interface Fact {
   readonly words: string;
 }
 
-const fact = (key: string, verb: string, [name = "", ...rest]: readonly string[]): Fact => ({
-  key,
-  verb,
-  name,
-  words: rest.join(", "),
-});
+const fact = (
+  key: string,
+  verb: string,
+  [name = "", ...rest]: readonly string[],
+  between = ", ",
+): Fact => ({ key, verb, name, words: rest.join(between) });
+
+/** A choice and a grade say what they ask for by their answers. */
+const askWords = (document: Checklist, point: PointDefinition): string => {
+  const kind = pointKind(point);
+  const said = kind === "choice" || kind === "graded" ? [] : [e(`kind.${kind}`)];
+  return [...said, ...pointFacts(document, point)].join(", ");
+};
 
 const around = (document: Checklist): Fact[] => [
   ...(document.cautions ?? []).map((caution, at) => fact(`c${at}`, e("verb.warns"), [caution])),
@@ -32,7 +44,7 @@ const around = (document: Checklist): Fact[] => [
     ]),
   ),
   ...Object.entries(document.scores ?? {}).map(([name, score]) =>
-    fact(`s${name}`, e("verb.scores"), scoreFacts(score)),
+    fact(`s${name}`, e("verb.scores"), scoreFacts(score), "; "),
   ),
 ];
 
@@ -80,11 +92,7 @@ export const IssuedDocument = ({ document }: { readonly document: Checklist }) =
                   number={`${number}.${index + 1}`}
                   name={point.title}
                   second={limits.length > 0 ? limits.join(" ") : undefined}
-                  more={
-                    <span className="second">
-                      {[e(`kind.${pointKind(point)}`), ...pointFacts(document, point)].join(", ")}
-                    </span>
-                  }
+                  more={<span className="second">{askWords(document, point)}</span>}
                 />
               );
             })}
