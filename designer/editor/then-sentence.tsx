@@ -3,14 +3,13 @@ import type { GradeDefinition, PointDefinition } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
 import { f } from "../messages/facts.ts";
 import { changePoint } from "../model/commands.ts";
+import { type EvidenceKind, failEvidence, withFailEvidence } from "../model/evidence-edit.ts";
 import { gradeWords } from "../model/fact-words.ts";
 import { ChoiceEdit, ManyEdit, OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
 
 const withinDays = (grade: GradeDefinition | undefined): string =>
   /^P(\d+)D$/.exec(grade?.within ?? "")?.[1] ?? "";
-
-type Evidence = "photo" | "note";
 
 /** What a fail means and what it asks for. */
 export const ThenSentence = ({
@@ -25,16 +24,10 @@ export const ThenSentence = ({
   const change = (next: (point: PointDefinition) => PointDefinition) =>
     apply(changePoint(document, name, next));
   const rules = point.ask?.evidence ?? [];
-  const asked = (["photo", "note"] as const).filter((kind) =>
-    rules.some((rule) => rule.kind === kind && rule.on.includes("fail")),
-  );
-  const setEvidence = (kinds: readonly Evidence[]) =>
+  const asked = failEvidence(rules);
+  const setEvidence = (kinds: readonly EvidenceKind[]) =>
     change((one) => {
-      const others = (one.ask?.evidence ?? []).filter((rule) => !rule.on.includes("fail"));
-      const evidence = [
-        ...others,
-        ...kinds.map((kind) => ({ kind, on: ["fail" as const], atLeast: 1 })),
-      ];
+      const evidence = withFailEvidence(one.ask?.evidence ?? [], kinds);
       const { evidence: _, ...ask } = one.ask ?? {};
       return { ...one, ask: evidence.length > 0 ? { ...ask, evidence } : ask };
     });
