@@ -33,7 +33,10 @@ export const PointList = ({ opened, onOpen, problems }: ListProps) => {
             {found ? (
               <GroupHead number={number} group={found} />
             ) : (
-              <PlaceHeading number={number} title={e("ed.loose")} />
+              <PlaceHeading
+                number={number}
+                title={e(document.groups?.length ? "ed.loose" : "ed.points-only")}
+              />
             )}
             {points.map((name, index) => {
               const point = document.properties[name];

@@ -36,6 +36,7 @@ export const EDITOR_WORDS = {
     "One answer says that every check in it is OK; exceptions are answered by themselves, and no reading is ever filled so.",
   "ed.group-remove": "Remove the group",
   "ed.new-group": "New group",
+  "ed.points-only": "Points",
   "ed.loose": "Outside any group",
   "ed.no-points": "No point yet. Add the first thing to look at, and it can be tried here.",
   "ed.moves": "Alt ↑ ↓ moves it",

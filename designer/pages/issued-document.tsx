@@ -74,7 +74,7 @@ export const IssuedDocument = ({ document }: { readonly document: Checklist }) =
         <section key={group ?? ""}>
           <PlaceHeading
             number={number}
-            title={found?.title ?? document.title}
+            title={found?.title ?? e(document.groups?.length ? "ed.loose" : "ed.points-only")}
             aside={found?.groupAnswer ? e("ed.group-answer") : undefined}
           />
           <Rows>
