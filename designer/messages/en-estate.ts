@@ -143,7 +143,7 @@ export const ESTATE_WORDS = {
   "import.counts":
     "{rows} {rows|line|lines}: {entries} new {entries|entry|entries}, {assets} new {assets|asset|assets}, {already} known before, {bad} with faults.",
   "import.faults": "Faults",
-  "import.line": "line {row}",
+  "import.line": "row {row} below the heading",
   "import.file": "the file",
   "import.no-faults": "No line has a fault.",
   "import.again":

@@ -62,6 +62,7 @@ export const WORK_WORDS = {
   "not.closed": "Closed",
   "not.close": "Close",
   "written.title": "Written, {time}.",
+  "written.signed-out": "Waits on this device. Sign in again to send it; nothing is lost.",
   "written.waits": "Waits on this device until there is signal. Nothing more to do.",
   "written.waits-with":
     "Waits on this device with {count} {count|other|others} until there is signal. Nothing more to do.",

@@ -17,6 +17,7 @@ import {
   WordButton,
   WordLink,
 } from "../form/index.ts";
+import { w } from "../messages/page.ts";
 import { work } from "../messages/work.ts";
 import { takeBack } from "../offline/outbox.ts";
 import { useDevice } from "./device.tsx";
@@ -64,6 +65,14 @@ const Sending = ({ entry }: { readonly entry: string }) => {
     return (
       <p>
         <SendingMark state="sending" /> {work("written.sending")}
+      </p>
+    );
+  }
+  if (connection.signedOut) {
+    return (
+      <p>
+        <SendingMark state="waiting" /> {work("written.signed-out")}{" "}
+        <WordLink href="/sign-in">{w("state.sign-in")}</WordLink>
       </p>
     );
   }

@@ -59,6 +59,8 @@ it.each([
   ["lead", `${point}/ask/when`, "asset.length", `${point}/ask/when type-mismatch`],
   ["lead", `${point}/ask/when`, "answers.earth_continuity > 1.0", `${point}/ask/when asks-itself`],
   ["lead", `${point}/limits/0/basis`, undefined, `${point}/limits/0 limit-without-basis`],
+  ["lead", `${point}/limits`, undefined, `${point} reading-without-limit`],
+  ["lead", `${point}/quantity/plausible`, undefined, `${point} reading-open-below`],
   ["lead", `${point}/quantity`, undefined, `${point} quantity-missing`],
   ["lead", `${point}/quantity/alsoIn`, ["m"], `${point}/quantity/alsoIn/0 unit-other-dimension`],
   ["lead", `${point}/quantity/alsoIn`, ["mohm"], `${point}/quantity/alsoIn/0 unit-unknown`],

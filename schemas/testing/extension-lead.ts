@@ -43,7 +43,12 @@ export const EXTENSION_LEAD: Checklist = {
     earth_continuity: {
       title: "Earth continuity",
       $ref: "#/$defs/reading",
-      quantity: { unit: "Ohm", alsoIn: ["mOhm"], decimals: 3 },
+      quantity: {
+        unit: "Ohm",
+        alsoIn: ["mOhm"],
+        decimals: 3,
+        plausible: { min: 0, max: 20 },
+      },
       limits: [
         {
           max: "joints + asset.length * r_per_m",

@@ -63,6 +63,9 @@ export const CHECKLIST_WORDS = {
   "table-mixed-outcomes": "Some rules answer with a number, others with a word.",
   "table-overlap": "Rules {rules} both fit {inputs}.",
   "table-without-final-rule": "A first-match table ends with a rule that fits anything.",
+  "reading-without-limit": "Has no limit: it is written down and never judged.",
+  "reading-open-below":
+    "Fails only above: a minus written by a slip would pass. Say what is usual, or add a lower limit.",
   "limit-without-basis": "Has a limit without a basis: name the clause or document.",
   "table-hole": "No rule fits {inputs}.",
 } as const;

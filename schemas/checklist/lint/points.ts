@@ -33,6 +33,7 @@ const lintPoint = (pointer: string, point: PointDefinition): readonly Problem[] 
     }
   }
   if (kind === "reading" && !point.quantity) problems.push(problem(pointer, "quantity-missing"));
+  if (kind === "reading") problems.push(...lintReading(pointer, point));
   if (kind === "graded") {
     if (point.minimum === undefined || point.maximum === undefined) {
       problems.push(problem(pointer, "graded-without-range"));
@@ -43,6 +44,16 @@ const lintPoint = (pointer: string, point: PointDefinition): readonly Problem[] 
   const plausible = point.quantity?.plausible;
   const place = at(pointer, "quantity", "plausible");
   return [...problems, ...emptyRange(place, plausible?.min, plausible?.max)];
+};
+
+/** A figure that no limit looks at, or that no limit looks at from below, decides less than it seems to. */
+const lintReading = (pointer: string, point: PointDefinition): readonly Problem[] => {
+  const limits = point.limits ?? [];
+  if (limits.length === 0) return [problem(pointer, "reading-without-limit")];
+  const above = limits.some(({ max, exclusiveMax }) => (max ?? exclusiveMax) !== undefined);
+  const below = limits.some(({ min, exclusiveMin }) => (min ?? exclusiveMin) !== undefined);
+  const asked = point.quantity?.plausible?.min !== undefined;
+  return above && !below && !asked ? [problem(pointer, "reading-open-below")] : [];
 };
 
 const lintOptions = (pointer: string, point: PointDefinition): readonly Problem[] => {

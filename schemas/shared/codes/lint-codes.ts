@@ -38,6 +38,8 @@ export const LINT_ERRORS = {
 
 export const LINT_WARNINGS = {
   "limit-without-basis": [],
+  "reading-without-limit": [],
+  "reading-open-below": [],
   "table-hole": ["inputs"],
 } as const;
 

@@ -33,6 +33,9 @@ export const LINT_WORDS = {
   "table-mixed-outcomes": "numbers and words are mixed among the outcomes",
   "table-overlap": "rows {rules} both fit {inputs}",
   "table-without-final-rule": "the last row does not fit everything, as the policy first needs",
+  "reading-without-limit": "the reading has no limit: any figure gives no verdict",
+  "reading-open-below":
+    "only too much is a fault here, so a minus written by a slip passes: give the usual range or a lower limit",
   "limit-without-basis": "the limit does not say what it is based on",
   "table-hole": "no row fits {inputs}",
 } as const;
