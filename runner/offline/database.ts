@@ -58,6 +58,8 @@ export interface SentRow {
   readonly asset: string | null;
   /** Stable id of the checklist, for inspections and attempts. */
   readonly checklist: string | null;
+  /** A complete, evaluated inspection: it moves the due date once the site is read again. */
+  readonly counts: boolean;
   readonly seq: number;
   readonly sentAt: number;
   readonly summary: EntrySummary;

@@ -28,7 +28,12 @@ const draft: Draft = {
 const row = (id: string, from: Draft | null = draft): OutboxRow => ({
   id,
   signed: {
-    entry: { id, kind: "inspection", asset: "asset", body: { checklist: { id: "list" } } },
+    entry: {
+      id,
+      kind: "inspection",
+      asset: "asset",
+      body: { checklist: { id: "list" }, judgement: {} },
+    },
     hash: "",
     signature: "",
     contents: [],

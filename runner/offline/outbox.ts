@@ -1,4 +1,4 @@
-import type { Entry, EntryOutcome } from "@roundbook/schemas";
+import { countsAsDone, type Entry, type EntryOutcome, type Judgement } from "@roundbook/schemas";
 import type { DeviceDatabase, OutboxRow, SentRow } from "./database.ts";
 
 /**
@@ -48,6 +48,10 @@ export const listSent = (database: DeviceDatabase, since: number): Promise<SentR
 export const checklistOf = (entry: Entry): string | null =>
   entry.kind === "inspection" || entry.kind === "not-completed" ? entry.body.checklist.id : null;
 
+/** Whether an entry is an inspection that moves a due date. */
+export const entryCounts = (entry: Entry): boolean =>
+  entry.kind === "inspection" && countsAsDone(entry.body.judgement as unknown as Judgement);
+
 /** Writes down what the server said of one entry. Only its acknowledgement lets an entry go. */
 export const settle = async (
   database: DeviceDatabase,
@@ -68,6 +72,7 @@ export const settle = async (
           kind: row.signed.entry.kind,
           asset: row.signed.entry.asset,
           checklist: checklistOf(row.signed.entry),
+          counts: entryCounts(row.signed.entry),
           seq: outcome.seq,
           sentAt: now,
           summary: row.summary,

@@ -1,14 +1,7 @@
-import {
-  type AssetRow,
-  type CivilDate,
-  countsAsDone,
-  type DueRow,
-  type Judgement,
-  type SiteBundle,
-} from "@roundbook/schemas";
+import type { AssetRow, CivilDate, DueRow, SiteBundle } from "@roundbook/schemas";
 import type { WalkStroke } from "../form/index.ts";
 import type { Draft, OutboxRow, SentRow } from "../offline/database.ts";
-import { checklistOf } from "../offline/outbox.ts";
+import { checklistOf, entryCounts } from "../offline/outbox.ts";
 import { dayOf } from "./due-of.tsx";
 
 export type RoundState = "done" | "not-completed" | "unfinished" | "to-do";
@@ -54,18 +47,21 @@ interface Today {
 const doneToday = ({ bundle, outbox, sent }: Kept, today: CivilDate): Today => {
   const done = new Set<string>();
   const attempted = new Set<string>();
-  for (const row of bundle.lastResults)
-    if (dayOf(row.on) === today && row.overall !== "not-evaluated")
+  // The last result may be an incomplete one: only what moved the due date is done.
+  for (const row of bundle.due)
+    if (row.lastDone !== null && dayOf(row.lastDone) === today)
       done.add(pair(row.asset, row.checklist));
-  for (const row of sent)
-    if (row.kind === "not-completed") attempted.add(pair(row.asset, row.checklist));
+  for (const row of sent) {
+    const key = pair(row.asset, row.checklist);
+    if (row.kind === "not-completed") attempted.add(key);
+    if (row.counts) done.add(key);
+  }
   for (const { signed } of outbox) {
     const { entry } = signed;
     if (dayOf(entry.civilDate) !== today) continue;
     const key = pair(entry.asset, checklistOf(entry));
     if (entry.kind === "not-completed") attempted.add(key);
-    if (entry.kind === "inspection" && countsAsDone(entry.body.judgement as unknown as Judgement))
-      done.add(key);
+    if (entryCounts(entry)) done.add(key);
   }
   return { done, attempted };
 };

@@ -24,7 +24,7 @@ const put = async (...ids: string[]) => {
     await finish(database, {
       id,
       signed: {
-        entry: { id, kind: "inspection", body: { checklist: { id: "l" } } },
+        entry: { id, kind: "inspection", body: { checklist: { id: "l" }, judgement: {} } },
       } as unknown as SignedEntry,
       person: "p",
       state: "waiting",
@@ -101,4 +101,20 @@ test("an answer of something on the way is no verdict of the server", async () =
   serve(() => new Response("away", { status: 503 }));
   expect(await drain(database, now)).toBe("unreachable");
   expect(await waiting()).toEqual(["a waiting"]);
+});
+
+test("a photo the server will not take holds up no other and stays on the device", async () => {
+  for (const sha256 of ["a", "b"])
+    await database.put("evidence", { sha256, blob: new Blob([sha256]), sent: false, takenAt: 1 });
+  vi.stubGlobal("fetch", async (path: string) =>
+    path.endsWith("/a")
+      ? Response.json({ code: "hash-differs", problems: [] }, { status: 422 })
+      : new Response(null, { status: 204 }),
+  );
+  expect(await drain(database, now)).toBe("done");
+  const kept = await database.getAll("evidence");
+  expect(kept.map(({ sha256, sent }) => [sha256, sent])).toEqual([
+    ["a", false],
+    ["b", true],
+  ]);
 });

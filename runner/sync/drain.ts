@@ -62,12 +62,17 @@ const drainEntries = async (database: DeviceDatabase, now: () => number): Promis
 
 const drainEvidence = async (database: DeviceDatabase): Promise<void> => {
   for (const row of await unsentEvidence(database)) {
-    await send(`/api/evidence/${row.sha256}`, {
-      method: "PUT",
-      headers: { "content-type": row.blob.type || "image/jpeg" },
-      body: row.blob,
-    });
-    await markEvidenceSent(database, row.sha256);
+    try {
+      await send(`/api/evidence/${row.sha256}`, {
+        method: "PUT",
+        headers: { "content-type": row.blob.type || "image/jpeg" },
+        body: row.blob,
+      });
+      await markEvidenceSent(database, row.sha256);
+    } catch (error) {
+      // A photo the server will not take stays here, unsent, and holds up no other.
+      if (!(error instanceof Refusal) || !UNREADABLE.has(error.status)) throw error;
+    }
   }
 };
 

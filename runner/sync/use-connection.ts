@@ -1,3 +1,4 @@
+import type { Role } from "@roundbook/schemas";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { DeviceDatabase } from "../offline/database.ts";
 import { Refusal, Unreachable } from "./client.ts";
@@ -26,6 +27,12 @@ interface Served {
   onRefreshed(): void;
 }
 
+/** Whoever may write delivers what others wrote here; for an auditor it goes on waiting. */
+const drainFor = (role: Role | undefined, database: DeviceDatabase, now: () => number) => {
+  if (role === undefined) return "signed-out" as const;
+  return role === "auditor" ? ("done" as const) : drain(database, now);
+};
+
 /** Sends what waits and refreshes what is kept: at the start, on a signal, on return, and in between. */
 export const useConnection = (served: Served): Connection => {
   const { database, person, label, site, now, onRefreshed } = served;
@@ -37,7 +44,8 @@ export const useConnection = (served: Served): Connection => {
     sending: false,
     signedOut: false,
   });
-  const busy = useRef<Promise<void> | null>(null);
+  const running = useRef<Promise<void> | null>(null);
+  const queued = useRef<Promise<void> | null>(null);
 
   const once = useCallback(async () => {
     const before = await count(database);
@@ -47,8 +55,7 @@ export const useConnection = (served: Served): Connection => {
       const reply = await refreshSession(database, now);
       const signedOut = reply.person?.id !== person;
       if (!signedOut && reply.person?.role !== "auditor") await enrol(database, person, label);
-      // Whoever is signed in may deliver what others wrote here.
-      const drained = reply.person === null ? "signed-out" : await drain(database, now);
+      const drained = await drainFor(reply.person?.role, database, now);
       const sites = new Set((await database.getAllKeys("bundles")).concat(site ?? []));
       if (!signedOut) for (const one of sites) await refreshSite(database, one, now);
       answered = {
@@ -78,11 +85,15 @@ export const useConnection = (served: Served): Connection => {
   }, [database, person, label, site, now, onRefreshed]);
 
   const refresh = useCallback((): Promise<void> => {
-    // One at a time; a call that comes meanwhile runs once more after it, with what came since.
-    const next = (busy.current ?? Promise.resolve()).then(once);
-    const settled = next.catch(() => undefined);
-    busy.current = settled;
-    return next;
+    // One at a time; all calls that come meanwhile share one more turn, with what came since.
+    if (queued.current) return queued.current;
+    const turn = (running.current ?? Promise.resolve()).then(() => {
+      queued.current = null;
+      return once();
+    });
+    queued.current = turn;
+    running.current = turn.catch(() => undefined);
+    return turn;
   }, [once]);
 
   useEffect(() => {

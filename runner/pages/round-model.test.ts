@@ -1,0 +1,126 @@
+import { type AssetRow, civilDate, type DueRow, type SiteBundle } from "@roundbook/schemas";
+import { describe, expect, test } from "vitest";
+import type { OutboxRow, SentRow } from "../offline/database.ts";
+import { roundOf, strokesOf } from "./round-model.ts";
+
+const today = civilDate(2026, 10, 13);
+
+const asset = (number: string): AssetRow => ({
+  id: number,
+  number,
+  assetType: "lead",
+  description: "Lead",
+  site: "s",
+  place: "slipway",
+  path: ["Boat Workshop", "Slipway"],
+  particulars: {},
+  serial: null,
+  status: "in-service",
+  order: 0,
+  registeredOn: "2026-01-01",
+});
+
+const due = (number: string, change: Partial<DueRow> = {}): DueRow => ({
+  asset: number,
+  number,
+  description: "Lead",
+  site: "s",
+  place: "slipway",
+  interval: "half-yearly",
+  intervalTitle: "Half-yearly",
+  checklist: "list",
+  earliest: "2026-10-01",
+  due: "2026-10-13",
+  latest: "2026-10-20",
+  status: "due",
+  lastDone: null,
+  lastVerdict: null,
+  why: { code: "never-done", params: {} },
+  ...change,
+});
+
+const bundle = (rows: readonly DueRow[], change: Partial<SiteBundle> = {}): SiteBundle => ({
+  site: { id: "s", parent: null, level: "site", code: "4", name: "", zone: "UTC", order: 0 },
+  places: [],
+  assets: rows.map((row) => asset(row.asset)),
+  due: rows,
+  assetTypes: [],
+  intervals: [],
+  checklists: [],
+  lastResults: [],
+  defects: [],
+  cursor: 1,
+  today: "2026-10-13",
+  ...change,
+});
+
+const nothing = { outbox: [], sent: [], drafts: [] };
+const inspection = (complete: boolean) =>
+  ({
+    signed: {
+      entry: {
+        kind: "inspection",
+        asset: "1",
+        civilDate: "2026-10-13",
+        body: { checklist: { id: "list" }, judgement: { complete, overall: "undecided" } },
+      },
+    },
+  }) as unknown as OutboxRow;
+const states = (...given: Parameters<typeof roundOf>) =>
+  roundOf(...given).all.map((row) => row.state);
+
+describe("what is done on the round", () => {
+  test("an incomplete inspection sealed today leaves the asset to be done", () => {
+    const lastResults = [
+      {
+        asset: "1",
+        checklist: "list",
+        entry: "e",
+        on: "2026-10-13",
+        overall: "undecided",
+        readings: {},
+      },
+    ] as const;
+    expect(states({ bundle: bundle([due("1")], { lastResults }), ...nothing }, today)).toEqual([
+      "to-do",
+    ]);
+  });
+
+  test("what moved the due date today is done, though its next window is far off", () => {
+    const moved = due("1", {
+      earliest: "2027-04-01",
+      latest: "2027-04-20",
+      lastDone: "2026-10-13",
+    });
+    expect(states({ bundle: bundle([moved]), ...nothing }, today)).toEqual(["done"]);
+  });
+
+  test("a finished check counts while it waits, an incomplete one does not", () => {
+    const given = { bundle: bundle([due("1")]), ...nothing };
+    expect(states({ ...given, outbox: [inspection(true)] }, today)).toEqual(["done"]);
+    expect(states({ ...given, outbox: [inspection(false)] }, today)).toEqual(["to-do"]);
+  });
+
+  test("a check that was sent stays done before the site is read again", () => {
+    const sent = [{ kind: "inspection", asset: "1", checklist: "list", counts: true }] as SentRow[];
+    expect(states({ bundle: bundle([due("1")]), ...nothing, sent }, today)).toEqual(["done"]);
+  });
+
+  test("the walk stands at the first asset to do; one past its latest day is over", () => {
+    const rows = [due("1"), due("2", { latest: "2026-10-12" }), due("3")];
+    expect(strokesOf(roundOf({ bundle: bundle(rows), ...nothing }, today), today)).toEqual([
+      "here",
+      "over",
+      "to-come",
+    ]);
+  });
+
+  test("a window that opens within the week is announced, and is not yet due", () => {
+    const round = roundOf(
+      { bundle: bundle([due("1", { earliest: "2026-10-18" })]), ...nothing },
+      today,
+    );
+    expect(round.all).toEqual([]);
+    expect(round.coming.map((row) => row.asset.number)).toEqual(["1"]);
+  });
+});
