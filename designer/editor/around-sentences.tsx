@@ -62,7 +62,6 @@ const AROUND = /^(around|particulars|values|scores)\//;
 const aroundWords = (document: DraftDocument): string => {
   const list = (titles: readonly string[]) => titles.join(", ");
   const said = [
-    ["around.said-cautions", (document.cautions ?? []).map((one) => one.replace(/\.$/, ""))],
     [
       "around.said-particulars",
       particularsInOrder(document.particulars ?? {}).map(([, { title }]) => title),
@@ -73,9 +72,13 @@ const aroundWords = (document: DraftDocument): string => {
     ],
     ["around.said-scores", Object.values(document.scores ?? {}).map((one) => one.title)],
   ] as const;
-  const words = said.flatMap(([key, titles]) =>
-    titles.length > 0 ? [e(key, { titles: list(titles) })] : [],
-  );
+  const cautions = document.cautions?.length ?? 0;
+  const words = [
+    ...(cautions > 0 ? [e("around.said-cautions", { count: cautions })] : []),
+    ...said.flatMap(([key, titles]) =>
+      titles.length > 0 ? [e(key, { titles: list(titles) })] : [],
+    ),
+  ];
   return words.length > 0 ? words.join(" ") : e("around.said-nothing");
 };
 

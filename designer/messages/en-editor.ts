@@ -146,7 +146,7 @@ export const EDITOR_WORDS = {
   "around.title": "Before the first point",
   "around.fold": "Fold away",
   "around.unfold": "Show",
-  "around.said-cautions": "It warns: {titles}.",
+  "around.said-cautions": "It warns {count} {count|time|times}.",
   "around.said-particulars": "It needs: {titles}.",
   "around.said-values": "It counts with: {titles}.",
   "around.said-scores": "It scores: {titles}.",
