@@ -17,6 +17,13 @@ export interface Checked extends Kind {
 const BOOLEAN: Kind = { type: "boolean", unit: null };
 const at = ({ start, end }: Place) => ({ start, end });
 
+/** The last word of a full name: "length" of "asset.length". */
+const lastWord = (name: string): string => name.slice(name.lastIndexOf(".") + 1);
+
+/** The same word in another place comes before a word that looks alike. */
+const nearestName = (name: string, known: readonly string[]): string | null =>
+  known.find((candidate) => lastWord(candidate) === lastWord(name)) ?? nearest(name, known);
+
 /** One walk that finds unknown names, types and units; null stands for what already has a problem. */
 class Check {
   readonly problems: Problem[] = [];
@@ -55,9 +62,9 @@ class Check {
         return left && right && this.same(left, right, node.right) && BOOLEAN;
       }
       case "equality":
-        return this.alike([node.left, node.right]) && BOOLEAN;
+        return this.compared(node.left, [node.right]);
       case "in":
-        return this.alike([node.left, ...node.list]) && BOOLEAN;
+        return this.compared(node.left, node.list);
       case "choose": {
         const test = this.need(node.test, "boolean");
         const branch = this.alike([node.yes, node.no]);
@@ -77,15 +84,24 @@ class Check {
   /** All of one type and unit; a plain number takes the unit of the others. */
   alike(nodes: readonly Node[], type?: ScalarType): Kind | null {
     let kind: Kind | null = null;
+    let sound = true;
     for (const node of nodes) {
       const next = type ? this.need(node, type) : this.kindOf(node);
-      if (!next) return null;
-      const joined: Kind | null = kind ? this.same(kind, next, node) : next;
-      if (!joined) return null;
-      kind = joined;
+      const joined: Kind | null = next && kind ? this.same(kind, next, node) : next;
+      if (joined) kind = joined;
+      else sound = false;
     }
-    this.options(nodes);
-    return kind;
+    return sound ? kind : null;
+  }
+
+  compared(left: Node, others: readonly Node[]): Kind | null {
+    const kind = this.alike([left, ...others]);
+    if (!kind) return null;
+    for (const other of others) {
+      this.option(left, other);
+      this.option(other, left);
+    }
+    return BOOLEAN;
   }
 
   same(left: Kind, right: Kind, place: Place): Kind | null {
@@ -109,24 +125,19 @@ class Check {
   }
 
   /** A text compared with a name that can never be it is a slip that would hide a question. */
-  options(nodes: readonly Node[]): void {
-    for (const { kind, ...node } of nodes) {
-      const options = kind === "name" && "name" in node && this.names.get(node.name)?.options;
-      if (!options) continue;
-      for (const other of nodes) {
-        if (other.kind !== "literal" || typeof other.value !== "string") continue;
-        if (options.includes(other.value)) continue;
-        const near = nearest(other.value, options);
-        const params = { name: node.name, value: other.value, nearest: near, ...at(other) };
-        this.report("not-an-option", params);
-      }
-    }
+  option(named: Node, text: Node): void {
+    if (named.kind !== "name" || text.kind !== "literal" || typeof text.value !== "string") return;
+    const options = this.names.get(named.name)?.options;
+    if (!options || options.includes(text.value)) return;
+    const near = nearest(text.value, options);
+    const params = { name: named.name, value: text.value, nearest: near, ...at(text) };
+    this.report("not-an-option", params);
   }
 
   name(name: string, place: Place): Kind | null {
     const known = this.names.get(name);
     if (!known) {
-      const near = nearest(name, [...this.names.keys()]);
+      const near = nearestName(name, [...this.names.keys()]);
       return this.report("unknown-name", { name, nearest: near, ...at(place) });
     }
     this.used.add(name);

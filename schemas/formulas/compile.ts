@@ -33,7 +33,8 @@ export const compileFormula = (
   return engine.compile(source, names, expected);
 };
 
-const STRINGS = /"(?:\\.|[^"\\])*"|'(?:\\.|[^'\\])*'/g;
+/** Texts and comments: an apostrophe in a comment opens no text, two strokes in a text no comment. */
+const UNREAD = /"(?:\\.|[^"\\])*"|'(?:\\.|[^'\\])*'|\/\/[^\n]*/g;
 const WORDS = /(?<![\w.])(?:(?:asset|answers)\.)?[a-z][a-z0-9_]*/g;
 
 /**
@@ -41,5 +42,5 @@ const WORDS = /(?<![\w.])(?:(?:asset|answers)\.)?[a-z][a-z0-9_]*/g;
  * May hold words that are no names, such as functions.
  */
 export const wordsIn = (source: string): readonly string[] => [
-  ...new Set(source.replaceAll(STRINGS, " ").match(WORDS) ?? []),
+  ...new Set(source.replaceAll(UNREAD, " ").match(WORDS) ?? []),
 ];

@@ -121,7 +121,7 @@ describe("design time", () => {
     ["null == n", "formula-not-allowed", { construct: "null" }],
     ["r'I' == asset.class", "formula-not-allowed", { construct: "string-prefix" }],
     [`${"9".repeat(400)} + n`, "formula-not-allowed", { construct: "number-too-large" }],
-    ["namespace + 1", "formula-syntax", { reason: "reserved_identifier" }],
+    ["namespace + 1", "reserved-word", { word: "namespace", start: 0, end: 9 }],
     [`n${" ".repeat(500)}`, "formula-too-long", { limit: 500 }],
     [`${"(".repeat(30)}n${")".repeat(30)}`, "formula-too-complex", { depth: 24 }],
     [`n${"+n".repeat(110)}`, "formula-too-complex", { nodes: 200 }],

@@ -2,10 +2,13 @@
 import { compileTree } from "./compile-tree.ts";
 import type { FormulaEngine } from "./engine-type.ts";
 import { parseFormula } from "./parse.ts";
+import { atWholePlaces } from "./whole-place.ts";
 
 export const createFormulaEngine = (): FormulaEngine => ({
   compile: (source, names, expected) => {
     const tree = parseFormula(source);
-    return tree.ok ? compileTree(source, tree.value, names, expected) : tree;
+    if (!tree.ok) return tree;
+    const result = compileTree(source, tree.value, names, expected);
+    return result.ok ? result : { ok: false, problems: atWholePlaces(result.problems, source) };
   },
 });

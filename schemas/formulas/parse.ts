@@ -1,9 +1,12 @@
 import { type ASTNode, Environment, ParseError } from "@marcbachmann/cel-js";
+import { nearest } from "../shared/nearest.ts";
 import { type Problem, problem, type Result } from "../shared/problem.ts";
+import { RESERVED_NAMES } from "./reserved.ts";
 import {
   ARITHMETIC,
   EQUALITIES,
   FUNCTIONS,
+  type FunctionName,
   MAX_FORMULA_DEPTH,
   MAX_FORMULA_LENGTH,
   MAX_FORMULA_NODES,
@@ -11,25 +14,34 @@ import {
   ORDERINGS,
   type Place,
 } from "./tree.ts";
+import { atWholePlaces } from "./whole-place.ts";
 
 const cel = new Environment({
   unlistedVariablesAreDyn: true,
+  // Lists and arguments are nodes: no limit but the one on nodes is ever met, nor has to be told.
   limits: {
     maxAstNodes: MAX_FORMULA_NODES,
     maxDepth: MAX_FORMULA_DEPTH,
-    maxListElements: 100,
-    maxCallArguments: 32,
+    maxListElements: MAX_FORMULA_NODES,
+    maxCallArguments: MAX_FORMULA_NODES,
   },
 });
+
+const notAllowed = (construct: string, { start, end }: Place): Problem =>
+  problem("", "formula-not-allowed", { construct, start, end });
 
 /** Leaves the conversion with the one problem found; never escapes this file. */
 class Refused extends Error {
   readonly problem: Problem;
-  constructor(place: Place, construct: string) {
-    super(construct);
-    this.problem = problem("", "formula-not-allowed", { construct, ...place });
+  constructor(found: Problem) {
+    super(found.code);
+    this.problem = found;
   }
 }
+
+const refuse = (place: Place, construct: string): never => {
+  throw new Refused(notAllowed(construct, place));
+};
 
 const member = <T extends string>(list: readonly T[], word: string): T | undefined =>
   list.find((candidate) => candidate === word);
@@ -39,18 +51,30 @@ const literal = (ast: ASTNode, place: Place): Node => {
   // Every number is a double: 7 / 2 is 3.5, where CEL's whole numbers would give 3.
   if (typeof value === "number" || typeof value === "bigint") {
     const number = Number(value);
-    if (!Number.isFinite(number)) throw new Refused(place, "number-too-large");
+    if (!Number.isFinite(number)) return refuse(place, "number-too-large");
     return { kind: "literal", value: number, ...place };
   }
   if (typeof value === "boolean") return { kind: "literal", value, ...place };
   if (typeof value === "string") {
     // Raw and triple-quoted strings read alike to nobody but a programmer.
     if (!/^(?!'''|""")['"]/.test(ast.input.slice(place.start, place.end))) {
-      throw new Refused(place, "string-prefix");
+      return refuse(place, "string-prefix");
     }
     return { kind: "literal", value, ...place };
   }
-  throw new Refused(place, value === null ? "null" : "literal");
+  if (value === null) return refuse(place, "null");
+  return refuse(place, value instanceof Uint8Array ? "bytes" : "unsigned-number");
+};
+
+/** The function a call names; one that is no function here, but nearly, is a slip of the pen. */
+const functionOf = (called: string, place: Place): FunctionName => {
+  const name = member(FUNCTIONS, called);
+  if (name) return name;
+  const near = nearest(called, FUNCTIONS);
+  if (near === null) return refuse(place, `${called}()`);
+  const end = place.start + called.length;
+  const params = { name: called, nearest: near, start: place.start, end };
+  throw new Refused(problem("", "unknown-name", params));
 };
 
 const toNode = (ast: ASTNode): Node => {
@@ -61,11 +85,10 @@ const toNode = (ast: ASTNode): Node => {
     case "id":
       return { kind: "name", name: ast.args, ...place };
     case ".": {
+      // Of any other owner no name is known, so that a slip in "asset" is told like any other.
       const [owner, field] = ast.args;
-      if (owner.op !== "id" || (owner.args !== "asset" && owner.args !== "answers")) {
-        throw new Refused(place, "member");
-      }
-      return { kind: "name", name: `${owner.args}.${field}`, start: owner.start, end: ast.end };
+      if (owner.op !== "id") return refuse(place, "member");
+      return { kind: "name", name: `${owner.args}.${field}`, ...place };
     }
     case "-_":
       return { kind: "negate", operand: toNode(ast.args), ...place };
@@ -83,15 +106,14 @@ const toNode = (ast: ASTNode): Node => {
     }
     case "in": {
       const [left, list] = ast.args;
-      if (list.op !== "list") throw new Refused(place, "in-without-list");
+      if (list.op !== "list") return refuse(place, "in-without-list");
       return { kind: "in", left: toNode(left), list: list.args.map(toNode), ...place };
     }
     case "call": {
       const [called, args] = ast.args;
-      const name = member(FUNCTIONS, called);
-      if (!name) throw new Refused(place, `${called}()`);
+      const name = functionOf(called, place);
       const count = name === "abs" || name === "round" ? args.length === 1 : args.length >= 2;
-      if (!count) throw new Refused(place, `${called}() with ${args.length}`);
+      if (!count) return refuse(place, `${called}() with ${args.length}`);
       return { kind: "call", name, args: args.map(toNode), ...place };
     }
     case "+":
@@ -105,8 +127,10 @@ const toNode = (ast: ASTNode): Node => {
     case "==":
     case "!=":
       return binary(ast.op, toNode(ast.args[0]), toNode(ast.args[1]), place);
+    case "rcall":
+      return refuse(place, `.${ast.args[0]}()`);
     default:
-      throw new Refused(place, ast.op);
+      return refuse(place, ast.op);
   }
 };
 
@@ -117,18 +141,26 @@ const binary = (word: string, left: Node, right: Node, place: Place): Node => {
   if (ordering) return { kind: "ordering", op: ordering, left, right, ...place };
   const equality = member(EQUALITIES, word);
   if (equality) return { kind: "equality", op: equality, left, right, ...place };
-  throw new Refused(place, word);
+  return refuse(place, word);
 };
 
 const syntaxProblem = (error: ParseError, source: string): Problem => {
+  const start = Math.min(error.range?.start ?? 0, source.length);
+  const last = Math.min(error.range?.end ?? start, source.length);
+  // One character of the reader's may be two of UTF-16, and the lexer looks at one.
+  const end = last > start && (source.codePointAt(last - 1) ?? 0) > 0xffff ? last + 1 : last;
+  const word = source.slice(start, end);
   if (error.code === "limit_exceeded") {
     return problem("", "formula-too-complex", {
       nodes: MAX_FORMULA_NODES,
       depth: MAX_FORMULA_DEPTH,
     });
   }
-  const start = Math.min(error.range?.start ?? error.node?.start ?? 0, source.length);
-  const end = Math.min(error.range?.end ?? error.node?.end ?? start, source.length);
+  if (error.code === "reserved_identifier" || RESERVED_NAMES.has(word))
+    return problem("", "reserved-word", { word, start, end });
+  if (error.code === "invalid_number") return notAllowed("number-too-large", { start, end });
+  // Macros are read by the library itself, which finds their variable missing before we see them.
+  if (error.code === "invalid_macro_argument") return notAllowed("macro", { start, end });
   return problem("", "formula-syntax", { reason: error.code, start, end });
 };
 
@@ -141,7 +173,9 @@ export const parseFormula = (source: string): Result<Node> => {
   try {
     return { ok: true, value: toNode(cel.parse(source).ast) };
   } catch (error) {
-    if (error instanceof Refused) return { ok: false, problems: [error.problem] };
+    if (error instanceof Refused) {
+      return { ok: false, problems: atWholePlaces([error.problem], source) };
+    }
     if (error instanceof ParseError) return { ok: false, problems: [syntaxProblem(error, source)] };
     throw error;
   }

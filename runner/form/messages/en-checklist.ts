@@ -25,6 +25,7 @@ export const CHECKLIST_WORDS = {
   "formula-not-allowed": "A formula here has no {construct}.",
   "formula-too-long": "A formula has at most {limit} characters; this one has {length}.",
   "formula-too-complex": "The formula is too large: divide it into named values.",
+  "reserved-word": "“{word}” is a word the formula language keeps: no name can be called so.",
   "unknown-name": "“{name}” is not known here{nearest?; nearest: “$”}.",
   "type-mismatch": "Needs {expected}; this is {found}.",
   "unit-mismatch": "Needs {expected:unit}; this comes to {found:unit}.",

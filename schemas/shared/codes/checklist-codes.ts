@@ -49,6 +49,7 @@ export const FORMULA_CODES = {
   "formula-not-allowed": ["construct", "start", "end"],
   "formula-too-long": ["length", "limit"],
   "formula-too-complex": ["nodes", "depth"],
+  "reserved-word": ["word", "start", "end"],
   "unknown-name": ["name", "nearest", "start", "end"],
   "type-mismatch": ["expected", "found", "start", "end"],
   "unit-mismatch": ["expected", "found", "start", "end"],

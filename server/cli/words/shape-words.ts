@@ -38,6 +38,7 @@ export const SHAPE_WORDS = {
   "formula-not-allowed": "{construct} is not used in formulas here",
   "formula-too-long": "{length} characters are too many for a formula: at most {limit}",
   "formula-too-complex": "the formula is too complex: {nodes} parts, {depth} deep",
+  "reserved-word": "{word} is kept by the formula language and names nothing",
   "unknown-name": "{name} is not known[; the nearest is {nearest}]",
   "type-mismatch": "{found} where {expected} has to stand",
   "unit-mismatch": "{found} where {expected} has to stand",
