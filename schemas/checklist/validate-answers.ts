@@ -1,129 +1,114 @@
+import { parseCivilDate } from "../due/civil.ts";
+import type { PatternEngine } from "../patterns/engine-type.ts";
 import { nearest } from "../shared/nearest.ts";
-import { SHA256 } from "../shared/patterns.ts";
-import { isKeptText } from "../shared/plain-text.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
-import { ABSENCE_REASONS, COMPARATORS, type PointKind } from "./answer-types.ts";
+import { splitAnswerName } from "./answer-name.ts";
+import { hasShape, isAbsence, isFields, lengthOf } from "./answer-shape.ts";
 import { pointKind } from "./guards.ts";
 import type { Checklist, PointDefinition } from "./meta-schema.ts";
+import { allowsMember, membersSaid, repeatsByPoint } from "./repeats.ts";
 
-type Fields = Readonly<Record<string, unknown>>;
 type Found = { readonly code: string; readonly params: Problem["params"] } | null;
 
-const HASH = new RegExp(SHA256);
-const isFields = (value: unknown): value is Fields =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-const onlyKeys = (fields: Fields, allowed: readonly string[]): boolean =>
-  Object.keys(fields).every((key) => allowed.includes(key));
-const own = (fields: Fields, key: string): unknown =>
-  Object.hasOwn(fields, key) ? fields[key] : undefined;
-/** JSON Schema counts characters, not UTF-16 units. */
-const lengthOf = (text: string): number => [...text].length;
-const isText = (value: unknown, least: number, most: number): value is string =>
-  typeof value === "string" &&
-  lengthOf(value) >= least &&
-  lengthOf(value) <= most &&
-  isKeptText(value);
+const found = (code: string, params: Problem["params"]): Found => ({ code, params });
 
-const isWritten = (value: unknown): boolean => {
-  if (!isFields(value)) return isText(value, 0, 4000);
-  const commit = own(value, "commit");
-  return onlyKeys(value, ["commit"]) && typeof commit === "string" && HASH.test(commit);
-};
+const notAnOption = (options: readonly (string | null)[]): Found =>
+  found("answer-not-an-option", { options: options.filter((option) => option !== null) });
 
-const isAbsence = (value: unknown): boolean => {
-  if (!isFields(value) || !onlyKeys(value, ["absent"])) return false;
-  const absent = own(value, "absent");
-  if (!isFields(absent) || !onlyKeys(absent, ["reason", "note"])) return false;
-  const reasons: readonly unknown[] = ABSENCE_REASONS;
-  if (!reasons.includes(own(absent, "reason"))) return false;
-  return !Object.hasOwn(absent, "note") || isWritten(absent.note);
-};
-
-const isReadingShape = (value: unknown): boolean => {
-  if (!isFields(value) || !onlyKeys(value, ["value", "unit", "comparator"])) return false;
-  const comparators: readonly unknown[] = COMPARATORS;
-  return (
-    Number.isFinite(own(value, "value")) &&
-    isText(own(value, "unit"), 1, 40) &&
-    (!Object.hasOwn(value, "comparator") || comparators.includes(value.comparator))
-  );
-};
-
-const isPhotos = (value: unknown): boolean =>
-  Array.isArray(value) &&
-  value.length >= 1 &&
-  value.length <= 12 &&
-  value.every((hash) => typeof hash === "string" && HASH.test(hash));
-
-const hasShape = (kind: PointKind, answer: unknown): boolean => {
-  switch (kind) {
-    case "check":
-      return answer === "ok" || answer === "not-ok";
-    case "choice":
-      return isText(answer, 1, 200);
-    case "graded":
-      return Number.isInteger(answer);
-    case "reading":
-      return isReadingShape(answer);
-    case "text":
-      return isWritten(answer);
-    case "photo":
-      return isPhotos(answer);
-  }
-};
-
-/** What a point narrows beside its answer type; each binds the JSON type it is about, as in Ajv. */
-const narrowed = (point: PointDefinition, answer: unknown): Found => {
+/** A choice and each of several choices is exactly one of the options. */
+const outsideOptions = (point: PointDefinition, answer: unknown): Found => {
   if (point.oneOf) {
     const fits = point.oneOf.filter((option) =>
       "const" in option ? option.const === answer : isAbsence(answer),
     );
     if (fits.length !== 1) {
-      const options = point.oneOf.flatMap((option) => ("const" in option ? [option.const] : []));
-      return { code: "answer-not-an-option", params: { options } };
+      return notAnOption(point.oneOf.map((option) => ("const" in option ? option.const : null)));
     }
   }
-  if (typeof answer === "number") {
-    const { minimum, maximum } = point;
-    if (minimum !== undefined && answer < minimum) {
-      return { code: "answer-too-small", params: { limit: minimum } };
-    }
-    if (maximum !== undefined && answer > maximum) {
-      return { code: "answer-too-large", params: { limit: maximum } };
-    }
-  }
-  if (typeof answer === "string" && point.maxLength !== undefined) {
-    if (lengthOf(answer) > point.maxLength) {
-      return { code: "answer-too-long", params: { limit: point.maxLength } };
-    }
+  if (point.items && Array.isArray(answer)) {
+    const options = point.items.oneOf?.map((option) => option.const) ?? [];
+    const fits = (chosen: unknown) => options.filter((option) => option === chosen).length === 1;
+    if (!answer.every(fits)) return notAnOption(options);
   }
   return null;
 };
 
+const outsideRange = ({ minimum, maximum }: PointDefinition, answer: number): Found => {
+  if (minimum !== undefined && answer < minimum) {
+    return found("answer-too-small", { limit: minimum });
+  }
+  if (maximum !== undefined && answer > maximum) {
+    return found("answer-too-large", { limit: maximum });
+  }
+  return null;
+};
+
+const outsideText = (
+  point: PointDefinition,
+  answer: string,
+  patterns: PatternEngine | undefined,
+): Found => {
+  if (point.maxLength !== undefined && lengthOf(answer) > point.maxLength) {
+    return found("answer-too-long", { limit: point.maxLength });
+  }
+  if (pointKind(point) === "date" && parseCivilDate(answer) === undefined) {
+    return found("answer-no-such-day", { answer });
+  }
+  if (point.pattern === undefined || !patterns) return null;
+  // A pattern that the engine refuses is never issued.
+  const pattern = patterns.compile(point.pattern);
+  return pattern.ok && !pattern.value.test(answer)
+    ? found("answer-pattern", { pattern: point.pattern })
+    : null;
+};
+
 /** Whether one answer is well-formed for its point; null when it is. */
-const answerProblem = (point: PointDefinition, answer: unknown): Found => {
+const answerProblem = (
+  point: PointDefinition,
+  answer: unknown,
+  patterns: PatternEngine | undefined,
+): Found => {
   const kind = pointKind(point);
-  if (!isAbsence(answer) && !hasShape(kind, answer))
-    return { code: "answer-shape", params: { kind } };
-  return narrowed(point, answer);
+  if (kind === "calculated") return found("never-answered", { kind });
+  if (!hasShape(kind, answer)) return found("answer-shape", { kind });
+  // Each keyword binds the JSON type it is about, as JSON Schema has it.
+  const outside = outsideOptions(point, answer);
+  if (outside) return outside;
+  if (typeof answer === "number") return outsideRange(point, answer);
+  return typeof answer === "string" ? outsideText(point, answer, patterns) : null;
 };
 
 /**
  * Whether answers are well-formed: validity only, not verdict or completeness. Interprets the
  * document, so it runs under a strict content security policy. Pointers lead into the answers.
+ * Without a pattern engine, patterns go unchecked.
  */
-export const validateAnswers = (doc: Checklist, answers: unknown): readonly Problem[] => {
+export const validateAnswers = (
+  doc: Checklist,
+  answers: unknown,
+  patterns?: PatternEngine,
+): readonly Problem[] => {
   if (!isFields(answers)) return [problem("", "wrong-type", { expected: ["object"] })];
-  const problems: Problem[] = [];
-  for (const [name, answer] of Object.entries(answers)) {
-    const point = Object.hasOwn(doc.properties, name) ? doc.properties[name] : undefined;
-    if (!point) {
-      const near = nearest(name, Object.keys(doc.properties));
-      problems.push(problem(at("", name), "unknown-point", { point: name, nearest: near }));
-      continue;
+  const repeats = repeatsByPoint(doc);
+
+  const nameProblem = (name: string): Found => {
+    const { point, member } = splitAnswerName(name);
+    if (!Object.hasOwn(doc.properties, point)) {
+      return found("unknown-point", {
+        point: name,
+        nearest: nearest(name, Object.keys(doc.properties)),
+      });
     }
-    const found = answerProblem(point, answer);
-    if (found) problems.push(problem(at("", name), found.code, found.params));
-  }
-  return problems;
+    const repeat = repeats.get(point)?.repeat;
+    const fits = repeat ? member !== null && allowsMember(repeat, member) : member === null;
+    const members = repeat ? membersSaid(repeat) : [];
+    return fits ? null : found("unknown-member", { point, member, members });
+  };
+
+  return Object.entries(answers).flatMap(([name, answer]) => {
+    const definition = doc.properties[splitAnswerName(name).point];
+    const wrong =
+      nameProblem(name) ?? (definition ? answerProblem(definition, answer, patterns) : null);
+    return wrong ? [problem(at("", name), wrong.code, wrong.params)] : [];
+  });
 };
