@@ -1,4 +1,4 @@
-import type { Checklist } from "./meta-schema.ts";
+import type { Checklist, RepeatDefinition } from "./meta-schema.ts";
 
 export interface OrderedGroup {
   /** Null for the points that stand in no group; they come first. */
@@ -6,6 +6,8 @@ export interface OrderedGroup {
     readonly id: string;
     readonly title: string;
     readonly groupAnswer: boolean;
+    /** Its points are asked once per member; null for a group that is asked once. */
+    readonly repeat: RepeatDefinition | null;
   } | null;
   readonly points: readonly string[];
 }
@@ -16,9 +18,11 @@ export interface OrderedGroup {
  */
 export const pointsInOrder = (doc: Checklist): readonly OrderedGroup[] => {
   const left = new Set(Object.keys(doc.properties));
-  const groups = (doc.groups ?? []).map(({ id, title, groupAnswer = false, points }) => ({
-    group: { id, title, groupAnswer },
-    points: points.filter((point) => left.delete(point)),
-  }));
+  const groups = (doc.groups ?? []).map(
+    ({ id, title, groupAnswer = false, repeat = null, points }) => ({
+      group: { id, title, groupAnswer, repeat },
+      points: points.filter((point) => left.delete(point)),
+    }),
+  );
   return left.size > 0 ? [{ group: null, points: [...left] }, ...groups] : groups;
 };

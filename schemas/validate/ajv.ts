@@ -10,10 +10,15 @@ const VOCABULARY = [
   "cautions",
   "groups",
   "scores",
+  "stops",
+  "wording",
   "quantity",
+  "several",
+  "calculate",
   "limits",
   "ask",
   "grade",
+  "block",
 ];
 
 /**
