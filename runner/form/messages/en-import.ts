@@ -8,7 +8,7 @@ export const IMPORT_WORDS = {
   "column-missing": "The file has no column “{column}”. It has {columns}.",
   "column-twice": "The column “{column}” is there {times} times.",
   "unit-not-accepted": "The point does not take {unit:unit}; it takes {accepted}.",
-  "import-photo": "Photos cannot come in from a CSV file.",
+  "import-never": "Answers of the kind {kind} cannot come in from a CSV file.",
   "unknown-checklist": "No such checklist was issued.",
   "unknown-asset-type": "“{assetType}” is no asset type; there is {known}.",
   "date-format": "“{text}” is not a date written as {format}.",
