@@ -22,11 +22,16 @@ export const cell = {
   ],
 } as const;
 
-/** A decision table with an OMG DMN hit policy. */
+/**
+ * A decision table with an OMG DMN hit policy. A collecting table takes the least or greatest
+ * outcome of the rules that fit, and declares how many have to, so that a lost row is noticed.
+ */
 export const table = {
   type: "object",
   properties: {
-    policy: { enum: ["unique", "any", "first"] },
+    policy: { enum: ["unique", "any", "first", "collect"] },
+    aggregate: { enum: ["min", "max"] },
+    expect: { type: "integer", minimum: 1, maximum: 500 },
     inputs: { type: "array", items: formula, minItems: 1, maxItems: 8 },
     rules: {
       type: "array",

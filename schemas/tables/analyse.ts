@@ -1,87 +1,136 @@
-import type { TableCell, TableDefinition } from "../checklist/meta-schema.ts";
+import type { TableDefinition } from "../checklist/meta-schema.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
-import { candidates, type TableInput } from "./candidates.ts";
-import { cellMatches } from "./look-up.ts";
+import { type Axis, axesOf } from "./axis.ts";
+import { bitsFrom, countShared, shared } from "./bits.ts";
+import type { TableInput } from "./domain.ts";
+import { isAny, sameOutcome } from "./look-up.ts";
+import { mergeBoxes, printBox } from "./regions.ts";
+import { type Box, type Budget, type Fault, Search } from "./search.ts";
+import { shapeProblems } from "./shape.ts";
 
-/** Cells looked at before the search for holes gives up. */
-const MAX_STEPS = 200_000;
+/** Looks at one cell of one rule in all searches of one table: a second's work at the most. */
+const MAX_STEPS = 6_000_000;
+/** Boxes that one search collects before they are put together. */
+const MAX_BOXES = 400;
+/** Holes, or overlaps, that are told one by one. */
+const MAX_TOLD = 20;
 
-const isAny = (cell: TableCell | undefined): boolean =>
-  typeof cell === "object" && !Array.isArray(cell) && cell.any === true;
+class TooLarge extends Error {}
 
-const cellProblems = (table: TableDefinition, inputs: readonly TableInput[]): readonly Problem[] =>
-  table.rules.flatMap((rule, row) => {
-    const pointer = at("/rules", row, "when");
-    if (rule.when.length !== table.inputs.length) {
-      const params = { expected: table.inputs.length, found: rule.when.length };
-      return [problem(pointer, "table-columns", params)];
+class Analysis {
+  readonly #table: TableDefinition;
+  readonly #axes: readonly Axis[];
+  readonly #budget: Budget = { steps: MAX_STEPS };
+  readonly #all: Box;
+
+  constructor(table: TableDefinition, axes: readonly Axis[]) {
+    this.#table = table;
+    this.#axes = axes;
+    this.#all = axes.map(({ classes }) => bitsFrom([...classes.keys()], classes.length));
+  }
+
+  #boxOf(rule: number): Box {
+    return this.#axes.map((axis) => axis.rules[rule] ?? bitsFrom([], axis.classes.length));
+  }
+
+  #told(code: string, boxes: readonly Box[], more: boolean, params: Problem["params"] = {}) {
+    const told = boxes.slice(0, MAX_TOLD);
+    return [
+      ...told.map((box) => problem("", code, { ...params, ...printBox(this.#axes, box) })),
+      ...(more || boxes.length > told.length
+        ? [problem("", "table-more-found", { shown: told.length })]
+        : []),
+    ];
+  }
+
+  /** Every combination of inputs that fewer or more rules fit than should. */
+  faults(code: string, fault: Fault, params: Problem["params"] = {}): readonly Problem[] {
+    const rules = [...this.#table.rules.keys()];
+    const search = new Search(this.#axes, fault, this.#budget, MAX_BOXES).run(this.#all, rules);
+    if (this.#budget.steps <= 0) throw new TooLarge();
+    const boxes = mergeBoxes(search.found, this.#axes);
+    return this.#told(code, boxes, search.found.length === MAX_BOXES, params);
+  }
+
+  /** Every two rules that fit one combination of inputs and may not. */
+  overlaps(): readonly Problem[] {
+    const { rules, policy } = this.#table;
+    const problems: Problem[] = [];
+    let more = false;
+    for (const [second, { then }] of rules.entries()) {
+      for (let first = 0; first < second && !more; first += 1) {
+        if (policy === "any" && sameOutcome(rules[first]?.then, then)) continue;
+        const box = this.#boxOf(first).map((classes, axis) =>
+          shared(classes, this.#axes[axis]?.rules[second] ?? classes),
+        );
+        if (box.some((classes) => countShared(classes, classes) === 0)) continue;
+        const params = { rules: [first + 1, second + 1], ...printBox(this.#axes, box) };
+        if (problems.length < MAX_TOLD) problems.push(problem("", "table-overlap", params));
+        else more = true;
+      }
     }
-    return rule.when.flatMap((cell, column) => {
-      const expected = inputs[column]?.type;
-      const range = typeof cell === "object" && !Array.isArray(cell);
-      const fits = range
-        ? isAny(cell) || expected === "number"
-        : (Array.isArray(cell) ? cell : [cell]).every((value) => typeof value === expected);
-      return expected === undefined || fits
-        ? []
-        : [problem(at(pointer, column), "table-cell-type", { expected })];
-    });
-  });
+    return more ? [...problems, problem("", "table-more-found", { shown: MAX_TOLD })] : problems;
+  }
 
-/** Every combination of candidate inputs that no rule answers, or that rules answer differently. */
-const coverage = (table: TableDefinition, inputs: readonly TableInput[]): readonly Problem[] => {
-  const columns = table.inputs.map((_, column) =>
-    candidates(
-      table.rules.map((rule) => rule.when[column]).filter((cell) => cell !== undefined),
-      inputs[column] ?? {},
-    ),
-  );
-  const combinations = columns.reduce((count, column) => count * column.length, 1);
-  if (combinations * table.rules.length * columns.length > MAX_STEPS) return [];
-  let hole: Problem | undefined;
-  let overlap: Problem | undefined;
-  for (let number = 0; number < combinations && !(hole && overlap); number += 1) {
-    let rest = number;
-    const given = columns.map((column) => {
-      const value = column[rest % column.length];
-      rest = Math.floor(rest / column.length);
-      return value;
+  /** Rules that no input can reach: outside what inputs can be, or behind earlier rules. */
+  unreachable(): readonly Problem[] {
+    const { rules, policy } = this.#table;
+    return rules.flatMap((rule, row) => {
+      const box = this.#boxOf(row);
+      const outside = box.some((classes) => countShared(classes, classes) === 0);
+      // The last row of a first-match table has to be there, even where the others leave nothing.
+      const behind = policy === "first" && !(row === rules.length - 1 && rule.when.every(isAny));
+      if (!outside && !(behind && this.#isBehind(box, row))) return [];
+      return [problem(at("/rules", row), "table-row-unreachable", { row: row + 1 })];
     });
-    const hits = table.rules.flatMap((rule, row) =>
-      given.every((value, column) => {
-        const cell = rule.when[column];
-        return value !== undefined && cell !== undefined && cellMatches(cell, value);
-      })
-        ? [row]
-        : [],
-    );
-    const params = { inputs: given.map(String) };
-    if (hits.length === 0) hole ??= problem("", "table-hole", params);
-    const thens = new Set(hits.map((row) => table.rules[row]?.then));
-    if (table.policy === "unique" ? hits.length > 1 : thens.size > 1) {
-      overlap ??= problem("", "table-overlap", { rules: hits.map((row) => row + 1), ...params });
+  }
+
+  #isBehind(box: Box, row: number): boolean {
+    const fault = { is: "fewer", than: 1 } as const;
+    const earlier = [...this.#table.rules.keys()].slice(0, row);
+    const search = new Search(this.#axes, fault, this.#budget, 1).run(box, earlier);
+    if (this.#budget.steps <= 0) throw new TooLarge();
+    return search.found.length === 0;
+  }
+
+  coverage(): readonly Problem[] {
+    const { policy, expect: expected = 1 } = this.#table;
+    switch (policy) {
+      case "first":
+        return [];
+      case "unique":
+      case "any":
+        return [...this.faults("table-hole", { is: "fewer", than: 1 }), ...this.overlaps()];
+      case "collect":
+        return [
+          ...this.faults("table-too-few-hits", { is: "fewer", than: expected }, { expected }),
+          ...this.faults("table-too-many-hits", { is: "more", than: expected }, { expected }),
+        ];
     }
   }
-  return [hole, overlap].filter((found) => found !== undefined);
-};
+}
 
 /**
- * What is wrong with a table, as pointers into it. Holes and overlaps are looked for at the
- * bounds its cells name and between them, within the values its inputs are known to have.
+ * What is wrong with a table, as pointers into it. Holes, overlaps and rows out of reach are found
+ * exactly, over everything the inputs can be as far as that is known, each input taken as free of
+ * the others: every number at 12 significant digits, every listed value, and for texts without a
+ * list any other text. `where` says a region in signs, `inputs` is a combination out of it.
  */
 export const tableProblems = (
   table: TableDefinition,
   inputs: readonly TableInput[] = [],
 ): readonly Problem[] => {
-  const kinds = new Set(table.rules.map((rule) => typeof rule.then));
-  const problems = [
-    ...(kinds.size > 1 ? [problem("/rules", "table-mixed-outcomes")] : []),
-    ...cellProblems(table, inputs),
-  ];
+  const problems = shapeProblems(table, inputs);
   if (problems.length > 0) return problems;
-  if (table.policy !== "first") return coverage(table, inputs);
-  // A row that catches the rest, or a removed row would silently hand its cases to another.
-  return table.rules.at(-1)?.when.every(isAny)
-    ? []
-    : [problem("/rules", "table-without-final-rule")];
+  const axes = axesOf(table, inputs);
+  if (axes === null) return [problem("", "table-too-large-to-analyse")];
+  // An input that can have no value is told as a fault of its own definition.
+  if (axes.some(({ pieces }) => pieces.length === 0)) return [];
+  try {
+    const analysis = new Analysis(table, axes);
+    return [...analysis.coverage(), ...analysis.unreachable()];
+  } catch (error) {
+    if (error instanceof TooLarge) return [problem("", "table-too-large-to-analyse")];
+    throw error;
+  }
 };

@@ -39,7 +39,7 @@ it("rules of an any table may overlap as long as they agree", () => {
     rules: [rule([{ min: 0 }], 1), rule([5], 1)],
   };
   expect(lookUp(agreeing, [5])).toEqual({ value: 1, rule: 0 });
-  expect(tableProblems(agreeing, [{ type: "number" }])).toEqual([]);
+  expect(tableProblems(agreeing, [{ type: "number", minimum: 0 }])).toEqual([]);
 });
 
 it("holes and overlaps are found between the bounds and at them", () => {

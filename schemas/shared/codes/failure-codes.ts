@@ -8,4 +8,5 @@ export const FAILURE_CODES = {
   "not-finite": ["operation"],
   "no-rule": ["inputs"],
   "rules-conflict": ["rules"],
+  "hits-not-as-declared": ["expected", "found"],
 } as const;

@@ -26,6 +26,42 @@ export const JUDGE_WORDS = {
   accepted: "{answer} is among what is accepted: {accept}",
   "not-accepted": "{answer} is not among what is accepted: {accept}",
 
+  "within-guarded":
+    "{comparator}{value} {unit} lies within {acceptance} {unit}: {bound} less a guard band of {guard}, by {rule}",
+  "outside-guarded":
+    "{comparator}{value} {unit} lies outside {acceptance} {unit}: {bound} moved by a guard band of {guard}, by {rule}",
+  "astride-guarded":
+    "{comparator}{value} {unit} may lie on either side of {acceptance} {unit}: {bound} moved by a guard band of {guard}, by {rule}",
+  "conditional-pass":
+    "{comparator}{value} {unit} lies within {bound} {unit}, but by less than the guard band of {guard}",
+  "conditional-fail":
+    "{comparator}{value} {unit} lies outside {bound} {unit}, but by less than the guard band of {guard}",
+  "uncertainty-missing": "the uncertainty is not known",
+  "uncertainty-negative": "the uncertainty comes out as {uncertainty}: it cannot be below nought",
+  "same-as-last":
+    "{comparator}{value} {unit} is {by} {unit} from {last}, the last one; {within} allowed",
+  "not-same-as-last":
+    "{comparator}{value} {unit} is {by} {unit} from {last}, the last one; {within} allowed",
+  "astride-last":
+    "{comparator}{value} {unit} may be more than {within} {unit} from {last}, the last one",
+  "no-last": "there is no figure from before to compare it with",
+  "not-before": "{value} is not before {bound}",
+  "before-earliest": "{value} is before {bound}",
+  "not-after": "{value} is not after {bound}",
+  "after-latest": "{value} is after {bound}",
+  stopped: "not asked, because of {by}: {say}",
+  "stop-undecided": "whether this is asked hangs on {by}, which is not decided yet",
+  "result-awaited": "the result of the sample {sample} is awaited",
+  "too-few-readings": "{given} readings where {count} are asked for",
+  "too-many-readings": "{given} readings where {count} are asked for",
+  "censored-mean": "no mean can be told of readings that only say more or less than a figure",
+  "elapsed-missing": "how long it was waited is not known",
+  "read-too-early": "read after {elapsed} s, and {atLeast} s have to pass first",
+  "read-too-late": "read after {elapsed} s, and at most {atMost} s may pass",
+  "repeat-undecided": "how often {repeat} is asked cannot be told: {cause}",
+  "count-not-right": "{count} is no number of times to ask it[; at most {atMost}]",
+  "no-such-day": "there is no such day",
+
   "no-limits": "the point has no limits",
   "not-asked": "not asked",
   "not-answered": "not answered",
@@ -59,4 +95,5 @@ export const JUDGE_WORDS = {
   "not-finite": "{operation} gives no finite number",
   "no-rule": "no row of the table fits {inputs}",
   "rules-conflict": "rows {rules} of the table contradict each other",
+  "hits-not-as-declared": "{found} rows of the table fit where it declares {expected}",
 } as const;
