@@ -1,29 +1,33 @@
 import type { TableDefinition } from "../checklist/meta-schema.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
-import { type Axis, axesOf } from "./axis.ts";
-import { bitsFrom, countShared, shared } from "./bits.ts";
+import { type Axis, axesOf, type Budget } from "./axis.ts";
+import { bitsFrom, countShared, firstWhere, shared } from "./bits.ts";
 import type { TableInput } from "./domain.ts";
 import { isAny, sameOutcome } from "./look-up.ts";
 import { mergeBoxes, printBox } from "./regions.ts";
-import { type Box, type Budget, type Fault, Search } from "./search.ts";
+import { type Box, type Fault, Search } from "./search.ts";
 import { shapeProblems } from "./shape.ts";
 
-/** Looks at one cell of one rule in all searches of one table: a second's work at the most. */
-const MAX_STEPS = 6_000_000;
+/** What looking through all tables of one checklist may take: about a second of a slow machine. */
+const MAX_STEPS = 60_000_000;
 /** Boxes that one search collects before they are put together. */
 const MAX_BOXES = 400;
 /** Holes, or overlaps, that are told one by one. */
 const MAX_TOLD = 20;
+
+export const tableBudget = (): Budget => ({ steps: MAX_STEPS });
 
 class TooLarge extends Error {}
 
 class Analysis {
   readonly #table: TableDefinition;
   readonly #axes: readonly Axis[];
-  readonly #budget: Budget = { steps: MAX_STEPS };
+  readonly #budget: Budget;
   readonly #all: Box;
+  #isCut = false;
 
-  constructor(table: TableDefinition, axes: readonly Axis[]) {
+  constructor(table: TableDefinition, axes: readonly Axis[], budget: Budget) {
+    this.#budget = budget;
     this.#table = table;
     this.#axes = axes;
     this.#all = axes.map(({ classes }) => bitsFrom([...classes.keys()], classes.length));
@@ -33,14 +37,9 @@ class Analysis {
     return this.#axes.map((axis) => axis.rules[rule] ?? bitsFrom([], axis.classes.length));
   }
 
-  #told(code: string, boxes: readonly Box[], more: boolean, params: Problem["params"] = {}) {
-    const told = boxes.slice(0, MAX_TOLD);
-    return [
-      ...told.map((box) => problem("", code, { ...params, ...printBox(this.#axes, box) })),
-      ...(more || boxes.length > told.length
-        ? [problem("", "table-more-found", { shown: told.length })]
-        : []),
-    ];
+  /** Whether some of what was found is left untold. */
+  get isCut(): boolean {
+    return this.#isCut;
   }
 
   /** Every combination of inputs that fewer or more rules fit than should. */
@@ -49,27 +48,41 @@ class Analysis {
     const search = new Search(this.#axes, fault, this.#budget, MAX_BOXES).run(this.#all, rules);
     if (this.#budget.steps <= 0) throw new TooLarge();
     const boxes = mergeBoxes(search.found, this.#axes);
-    return this.#told(code, boxes, search.found.length === MAX_BOXES, params);
+    if (search.found.length === MAX_BOXES || boxes.length > MAX_TOLD) this.#isCut = true;
+    return boxes
+      .slice(0, MAX_TOLD)
+      .map((box) => problem("", code, { ...params, ...printBox(this.#axes, box) }));
+  }
+
+  #meet(first: number, second: number): boolean {
+    this.#budget.steps -= this.#axes.length;
+    if (this.#budget.steps <= 0) throw new TooLarge();
+    return this.#axes.every(({ rules }) => {
+      const [one, other] = [rules[first], rules[second]];
+      return one !== undefined && other !== undefined && firstWhere(one, other, true) >= 0;
+    });
   }
 
   /** Every two rules that fit one combination of inputs and may not. */
   overlaps(): readonly Problem[] {
     const { rules, policy } = this.#table;
     const problems: Problem[] = [];
-    let more = false;
     for (const [second, { then }] of rules.entries()) {
-      for (let first = 0; first < second && !more; first += 1) {
+      for (let first = 0; first < second; first += 1) {
         if (policy === "any" && sameOutcome(rules[first]?.then, then)) continue;
+        if (!this.#meet(first, second)) continue;
         const box = this.#boxOf(first).map((classes, axis) =>
           shared(classes, this.#axes[axis]?.rules[second] ?? classes),
         );
-        if (box.some((classes) => countShared(classes, classes) === 0)) continue;
+        if (problems.length === MAX_TOLD) {
+          this.#isCut = true;
+          return problems;
+        }
         const params = { rules: [first + 1, second + 1], ...printBox(this.#axes, box) };
-        if (problems.length < MAX_TOLD) problems.push(problem("", "table-overlap", params));
-        else more = true;
+        problems.push(problem("", "table-overlap", params));
       }
     }
-    return more ? [...problems, problem("", "table-more-found", { shown: MAX_TOLD })] : problems;
+    return problems;
   }
 
   /** Rules that no input can reach: outside what inputs can be, or behind earlier rules. */
@@ -114,21 +127,25 @@ class Analysis {
  * What is wrong with a table, as pointers into it. Holes, overlaps and rows out of reach are found
  * exactly, over everything the inputs can be as far as that is known, each input taken as free of
  * the others: every number at 12 significant digits, every listed value, and for texts without a
- * list any other text. `where` says a region in signs, `inputs` is a combination out of it.
+ * list any other text. `where` says a region in signs, `inputs` is a combination out of it. What several tables may take together
+ * is one budget; where it ends, that is a problem of its own.
  */
 export const tableProblems = (
   table: TableDefinition,
   inputs: readonly TableInput[] = [],
+  budget: Budget = tableBudget(),
 ): readonly Problem[] => {
   const problems = shapeProblems(table, inputs);
   if (problems.length > 0) return problems;
-  const axes = axesOf(table, inputs);
+  const axes = axesOf(table, inputs, budget);
   if (axes === null) return [problem("", "table-too-large-to-analyse")];
   // An input that can have no value is told as a fault of its own definition.
   if (axes.some(({ pieces }) => pieces.length === 0)) return [];
   try {
-    const analysis = new Analysis(table, axes);
-    return [...analysis.coverage(), ...analysis.unreachable()];
+    const analysis = new Analysis(table, axes, budget);
+    const told = [...analysis.coverage(), ...analysis.unreachable()];
+    const more = analysis.isCut ? [problem("", "table-more-found", { shown: MAX_TOLD })] : [];
+    return [...told, ...more];
   } catch (error) {
     if (error instanceof TooLarge) return [problem("", "table-too-large-to-analyse")];
     throw error;

@@ -4,8 +4,10 @@ import { addBit, type Bits, bitsOf, noBits } from "./bits.ts";
 import { type Piece, piecesOf, type TableInput } from "./domain.ts";
 import { cellTest } from "./look-up.ts";
 
-/** Tests of a cell against a value that making one table's axes may take. */
-const MAX_TESTS = 10_000_000;
+/** What looking through tables may still take, in words of sets looked at. */
+export interface Budget {
+  steps: number;
+}
 
 /** One input of a table as its analysis sees it. */
 export interface Axis {
@@ -17,14 +19,20 @@ export interface Axis {
   readonly rules: readonly Bits[];
 }
 
-const axisOf = (table: TableDefinition, column: number, input: TableInput): Axis | null => {
+const axisOf = (
+  table: TableDefinition,
+  column: number,
+  input: TableInput,
+  budget: Budget,
+): Axis | null => {
   const cells = table.rules.map((rule) => rule.when[column] ?? { any: true as const });
   const pieces = piecesOf(cells, input);
   const size = cells.reduce<number>(
     (sum, cell) => sum + (Array.isArray(cell) ? cell.length : 1),
     0,
   );
-  if (pieces.length * size > MAX_TESTS) return null;
+  budget.steps -= 2 * pieces.length * size;
+  if (budget.steps <= 0) return null;
   const tests = cells.map(cellTest);
   const alike = new Map<string, { readonly fits: Bits; readonly pieces: number[] }>();
   for (const [index, { sample }] of pieces.entries()) {
@@ -47,12 +55,13 @@ const axisOf = (table: TableDefinition, column: number, input: TableInput): Axis
   };
 };
 
-/** The inputs of a table as its analysis sees them; null when cells name too many values. */
+/** The inputs of a table as its analysis sees them; null when that takes more than there is. */
 export const axesOf = (
   table: TableDefinition,
   inputs: readonly TableInput[],
+  budget: Budget,
 ): readonly Axis[] | null => {
-  const axes = table.inputs.map((_, column) => axisOf(table, column, inputs[column] ?? {}));
+  const axes = table.inputs.map((_, column) => axisOf(table, column, inputs[column] ?? {}, budget));
   return axes.every((axis) => axis !== null) ? axes : null;
 };
 

@@ -33,6 +33,15 @@ const ones = (word: number): number => {
   return Math.imul((n + (n >>> 4)) & 0x0f0f_0f0f, 0x0101_0101) >>> 24;
 };
 
+/** The least member of `a` that is in `b`, or that is not; -1 where there is none. */
+export const firstWhere = (a: Bits, b: Bits, isIn: boolean): number => {
+  for (let word = 0; word < a.length; word += 1) {
+    const both = (a[word] ?? 0) & (isIn ? (b[word] ?? 0) : ~(b[word] ?? 0));
+    if (both !== 0) return word * 32 + 31 - Math.clz32(both & -both);
+  }
+  return -1;
+};
+
 /** How many members two sets share. */
 export const countShared = (a: Bits, b: Bits): number => {
   let count = 0;

@@ -1,5 +1,14 @@
-import type { Axis } from "./axis.ts";
-import { addBit, type Bits, bitsOf, countShared, hasBit, noBits, shared } from "./bits.ts";
+import type { Axis, Budget } from "./axis.ts";
+import {
+  addBit,
+  type Bits,
+  bitsOf,
+  countShared,
+  firstWhere,
+  hasBit,
+  noBits,
+  shared,
+} from "./bits.ts";
 
 /** Some of the combinations of inputs: of each axis a set of its classes. */
 export type Box = readonly Bits[];
@@ -8,11 +17,6 @@ export type Box = readonly Bits[];
 export interface Fault {
   readonly is: "fewer" | "more";
   readonly than: number;
-}
-
-/** Of one search and those after it: what they may take, and whether it was enough. */
-export interface Budget {
-  steps: number;
 }
 
 /** Rules of a box that fit part of it: along one axis only (`slabs`), or along several (`mixed`). */
@@ -34,6 +38,7 @@ export class Search {
   readonly #fault: Fault;
   readonly #budget: Budget;
   readonly #most: number;
+  readonly #words: number;
 
   /** Stops at `most` boxes, or when the steps of the budget are used up. */
   constructor(axes: readonly Axis[], fault: Fault, budget: Budget, most: number) {
@@ -41,6 +46,7 @@ export class Search {
     this.#fault = fault;
     this.#budget = budget;
     this.#most = most;
+    this.#words = axes.reduce((sum, { classes }) => sum + noBits(classes.length).length, 0);
   }
 
   run(box: Box, rules: readonly number[]): this {
@@ -70,7 +76,7 @@ export class Search {
       else if (partial === 1) slabs.push({ rule, axis: last });
       else if (Number.isFinite(partial)) mixed.push(rule);
     }
-    this.#budget.steps -= (rules.length + 1) * box.length;
+    this.#budget.steps -= (rules.length + 4) * (this.#words + 8 * box.length);
     return { sure, slabs, mixed };
   }
 
@@ -102,10 +108,12 @@ export class Search {
   /** Of each class of each axis, how many slabs fit it. */
   #counts(box: Box, slabs: Parts["slabs"]): readonly Uint16Array[] {
     const counts = this.#axes.map(({ classes }) => new Uint16Array(classes.length));
+    this.#budget.steps -= 16 * this.#words;
     for (const { rule, axis } of slabs)
       for (const index of bitsOf(shared(box[axis] ?? noBits(0), this.#cell(rule, axis)))) {
         const row = counts[axis];
         if (row) row[index] = (row[index] ?? 0) + 1;
+        this.#budget.steps -= 1;
       }
     return counts;
   }
@@ -137,7 +145,7 @@ export class Search {
       addBit(level, index);
       levels.set(count, level);
     }
-    this.#budget.steps -= levels.size;
+    this.#budget.steps -= (levels.size + 4) * classes.length;
     for (const [count, level] of levels)
       this.#levels(box.with(axis, level), counts, axis + 1, sum + count);
   }
@@ -146,12 +154,11 @@ export class Search {
   #halves(box: Box, mixed: readonly number[]): readonly Box[] {
     let best: { readonly axis: number; readonly edges: readonly number[] } = { axis: 0, edges: [] };
     for (const [axis, classes] of box.entries()) {
-      const members = bitsOf(classes);
+      const start = firstWhere(classes, classes, true);
       const edges = mixed.flatMap((rule) => {
         const cell = this.#cell(rule, axis);
-        const first = hasBit(cell, members[0] ?? 0);
-        const edge = members.find((index) => hasBit(cell, index) !== first);
-        return edge === undefined ? [] : [edge];
+        const edge = firstWhere(classes, cell, !hasBit(cell, start));
+        return edge < 0 ? [] : [edge];
       });
       if (edges.length > best.edges.length) best = { axis, edges };
     }

@@ -1,5 +1,5 @@
 import { at, type Problem, problem } from "../../shared/problem.ts";
-import { tableProblems } from "../../tables/analyse.ts";
+import { tableBudget, tableProblems } from "../../tables/analyse.ts";
 import type { TableInput } from "../../tables/domain.ts";
 import { pointKind } from "../guards.ts";
 import type { Checklist } from "../meta-schema.ts";
@@ -25,8 +25,9 @@ const domainOf = (doc: Checklist, input: string): TableInput => {
 };
 
 /** Decision tables: shape, cell types, holes, overlaps and rows out of reach. */
-export const lintTables = (doc: Checklist, names: ChecklistNames): readonly Problem[] =>
-  Object.entries(doc.values ?? {}).flatMap(([name, { table }]) => {
+export const lintTables = (doc: Checklist, names: ChecklistNames): readonly Problem[] => {
+  const budget = tableBudget();
+  return Object.entries(doc.values ?? {}).flatMap(([name, { table }]) => {
     if (!table) return [];
     const pointer = at("/values", name, "table");
     const inputs = table.inputs.map((input, index) => {
@@ -39,7 +40,8 @@ export const lintTables = (doc: Checklist, names: ChecklistNames): readonly Prob
         listed: domain.listed ?? known?.options,
       };
     });
-    return tableProblems(table, inputs).map((found) =>
+    return tableProblems(table, inputs, budget).map((found) =>
       problem(`${pointer}${found.pointer}`, found.code, found.params),
     );
   });
+};
