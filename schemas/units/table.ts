@@ -1,10 +1,11 @@
 import type { Dimension, Unit } from "./unit.ts";
 
-const axes = { m: 0, kg: 1, s: 2, A: 3, K: 4, cd: 5, rad: 6, cfu: 7, pH: 8, spl: 9 } as const;
-type Axis = keyof typeof axes;
+/** The dimensions of UCUM, and quantities that convert to nothing else. */
+const AXES = ["m", "kg", "s", "A", "K", "cd", "rad", "cfu", "pH", "spl", "ntu"] as const;
+type Axis = (typeof AXES)[number];
 
 const dimension = (exponents: Partial<Record<Axis, number>>): Dimension =>
-  (Object.keys(axes) as Axis[]).map((axis) => exponents[axis] ?? 0);
+  AXES.map((axis) => exponents[axis] ?? 0);
 
 const NONE = dimension({});
 const LENGTH = dimension({ m: 1 });
@@ -20,6 +21,7 @@ const POWER = dimension({ m: 2, kg: 1, s: -3 });
 const CURRENT = dimension({ A: 1 });
 const VOLTAGE = dimension({ m: 2, kg: 1, s: -3, A: -1 });
 const RESISTANCE = dimension({ m: 2, kg: 1, s: -3, A: -2 });
+const CONDUCTANCE = dimension({ m: -2, kg: -1, s: 3, A: 2 });
 const CAPACITANCE = dimension({ m: -2, kg: -1, s: 4, A: 2 });
 const TEMPERATURE = dimension({ K: 1 });
 const ANGLE = dimension({ rad: 1 });
@@ -41,6 +43,7 @@ const ROWS: readonly Row[] = [
   ["km", 1000, 1, LENGTH],
   ["[in_i]", 254, 10_000, LENGTH],
   ["[ft_i]", 3048, 10_000, LENGTH],
+  ["[mi_i]", 1_609_344, 1000, LENGTH],
   ["mm2", 1, 1e6, AREA],
   ["cm2", 1, 1e4, AREA],
   ["m2", 1, 1, AREA],
@@ -48,6 +51,7 @@ const ROWS: readonly Row[] = [
   ["L", 1, 1000, VOLUME],
   ["m3", 1, 1, VOLUME],
   ["[gal_us]", 3_785_411_784, 1e12, VOLUME],
+  ["ug", 1, 1e9, MASS],
   ["mg", 1, 1e6, MASS],
   ["g", 1, 1000, MASS],
   ["kg", 1, 1, MASS],
@@ -60,6 +64,9 @@ const ROWS: readonly Row[] = [
   ["h", 3600, 1, TIME],
   ["d", 86_400, 1, TIME],
   ["wk", 604_800, 1, TIME],
+  // Of 365.25 days, as UCUM has the year and its twelfth.
+  ["mo", 2_629_800, 1, TIME],
+  ["a", 31_557_600, 1, TIME],
   ["Hz", 1, 1, FREQUENCY],
   ["kHz", 1000, 1, FREQUENCY],
   ["N", 1, 1, FORCE],
@@ -69,6 +76,8 @@ const ROWS: readonly Row[] = [
   ["MPa", 1e6, 1, PRESSURE],
   ["mbar", 100, 1, PRESSURE],
   ["bar", 100_000, 1, PRESSURE],
+  // 0.45359237 kg × 9.80665 m/s² on a square of 25.4 mm.
+  ["[psi]", 44_482_216_152_605, 6_451_600_000, PRESSURE],
   ["J", 1, 1, ENERGY],
   ["kJ", 1000, 1, ENERGY],
   ["W", 1, 1, POWER],
@@ -86,6 +95,9 @@ const ROWS: readonly Row[] = [
   ["kOhm", 1000, 1, RESISTANCE],
   ["MOhm", 1e6, 1, RESISTANCE],
   ["GOhm", 1e9, 1, RESISTANCE],
+  ["uS", 1, 1e6, CONDUCTANCE],
+  ["mS", 1, 1000, CONDUCTANCE],
+  ["S", 1, 1, CONDUCTANCE],
   ["uF", 1, 1e6, CAPACITANCE],
   ["K", 1, 1, TEMPERATURE],
   ["Cel", 1, 1, TEMPERATURE, 273.15],
@@ -97,6 +109,7 @@ const ROWS: readonly Row[] = [
   ["cd", 1, 1, dimension({ cd: 1 })],
   ["[CFU]", 1, 1, dimension({ cfu: 1 })],
   ["[pH]", 1, 1, dimension({ pH: 1 })],
+  ["[NTU]", 1, 1, dimension({ ntu: 1 })],
   ["dB[SPL]", 1, 1, dimension({ spl: 1 })],
 ];
 
@@ -119,7 +132,10 @@ export const COMPOUND_CODES = [
   "m/s",
   "km/h",
   "mm/m",
+  "ug/L",
   "mg/L",
+  "uS/cm",
+  "mS/m",
   "kg/m3",
   "kg/m2",
   "N/m2",

@@ -1,6 +1,6 @@
 /**
- * Exponents of metre, kilogram, second, ampere, kelvin, candela, radian and three quantities that
- * convert to nothing else: colony-forming units, pH, sound pressure level.
+ * Exponents of metre, kilogram, second, ampere, kelvin, candela, radian and of quantities that
+ * convert to nothing else: colony-forming units, pH, sound pressure level, turbidity.
  */
 export type Dimension = readonly number[];
 

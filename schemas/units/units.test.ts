@@ -35,14 +35,17 @@ it("every ordered pair of units converts as the reference library of UCUM does",
   }
   expect(compared).toBe(UNIT_CODES.length * (UNIT_CODES.length - 1));
   expect(differing.filter((pair) => !DELIBERATE.test(pair))).toEqual([]);
-  expect(differing).toHaveLength(14);
+  expect(differing).toHaveLength(16);
 });
+
+/** Of UCUM 2.2, which the reference library has no table of yet: `tests/real-data` reads that itself. */
+const NEWER = ["[NTU]"];
 
 it("every unit we offer is a valid UCUM code", () => {
   const invalid = UNIT_CODES.filter(
     (code) => reference.validateUnitString(code).status !== "valid",
   );
-  expect(invalid).toEqual([]);
+  expect(invalid).toEqual(NEWER);
 });
 
 it.each([
@@ -57,10 +60,14 @@ it.each([
   [1, "[lb_av]", "g", 453.59237],
   [1, "[gal_us]", "mL", 3785.411784],
   [180, "deg", "rad", Math.PI],
+  [1, "[mi_i]", "km", 1.609344],
+  [1, "uS/cm", "mS/m", 0.1],
   [1, "h", "s", 3600],
+  [1, "a", "d", 365.25],
+  [1, "a", "mo", 12],
   [1, "kW.h", "kJ", 3600],
   [1, "mOhm/m", "Ohm/m", 0.001],
-])("%d %s is exactly %3$d %2$s", (value, from, to, expected) => {
+])("%d %s in %s is exactly %d", (value, from, to, expected) => {
   expect(convert(value, from, to)).toBe(expected);
 });
 
