@@ -4,6 +4,7 @@ import {
   JSON_SCHEMA_DRAFT,
   type PointDefinition,
   type PointKind,
+  pointKind,
 } from "@roundbook/schemas";
 
 /** A checklist as a manager edits it: always of the checklist's shape, not always complete. */
@@ -24,6 +25,12 @@ export const emptyDocument = (title: string): DraftDocument => ({
 
 const ABSENT_OPTION = { $ref: "#/$defs/absent" } as const;
 
+const FIRST_OPTIONS = [
+  { const: "good", title: "Good" },
+  { const: "worn", title: "Worn" },
+  { const: "broken", title: "Broken" },
+] as const;
+
 /** A point as it begins: mandatory, nothing preset, and with the limit its kind always needs. */
 export const newPoint = (kind: PointKind, title: string): PointDefinition => {
   const base = { $ref: `#/$defs/${kind}` as const, title, ask: { mandatory: true } };
@@ -33,20 +40,34 @@ export const newPoint = (kind: PointKind, title: string): PointDefinition => {
     case "choice":
       return {
         ...base,
-        oneOf: [
-          { const: "good", title: "Good" },
-          { const: "worn", title: "Worn" },
-          { const: "broken", title: "Broken" },
-          ABSENT_OPTION,
-        ],
+        oneOf: [...FIRST_OPTIONS, ABSENT_OPTION],
+        limits: [{ accept: ["good", "worn"] }],
+      };
+    case "choices":
+      return {
+        ...base,
+        items: { oneOf: [...FIRST_OPTIONS] },
         limits: [{ accept: ["good", "worn"] }],
       };
     case "graded":
-      return { ...base, minimum: 1, maximum: 5, ask: { mandatory: true } };
+      return { ...base, minimum: 1, maximum: 5 };
+    case "count":
+    case "date":
+    case "signature":
+      return base;
     case "reading":
+    case "sample":
       return { ...base, quantity: { unit: "Cel", decimals: 1 } };
+    case "readings":
+      return {
+        ...base,
+        quantity: { unit: "Cel", decimals: 1 },
+        several: { count: 3, combine: "each" },
+      };
+    case "calculated":
+      // Worked out, never answered: there is nothing to leave out.
+      return { $ref: base.$ref, title, quantity: { unit: "1" }, calculate: "0" };
     case "text":
-      return { ...base, ask: { mandatory: false } };
     case "photo":
       return { ...base, ask: { mandatory: false } };
     default: {
@@ -56,13 +77,15 @@ export const newPoint = (kind: PointKind, title: string): PointDefinition => {
   }
 };
 
-/** The options of a choice, without the absence that the schema lists beside them. */
-export const optionsOf = (point: PointDefinition): { const: string; title: string }[] =>
-  (point.oneOf ?? []).filter(
-    (option): option is { const: string; title: string } => "const" in option,
-  );
+type Option = { const: string; title: string };
 
-export const withOptions = (
-  point: PointDefinition,
-  options: readonly { const: string; title: string }[],
-): PointDefinition => ({ ...point, oneOf: [...options, ABSENT_OPTION] });
+/** The options of a choice of one or several, without the absence that stands beside them. */
+export const optionsOf = (point: PointDefinition): Option[] => [
+  ...(point.items?.oneOf ?? []),
+  ...(point.oneOf ?? []).filter((option): option is Option => "const" in option),
+];
+
+export const withOptions = (point: PointDefinition, options: readonly Option[]): PointDefinition =>
+  pointKind(point) === "choices"
+    ? { ...point, items: { oneOf: [...options] } }
+    : { ...point, oneOf: [...options, ABSENT_OPTION] };

@@ -5,6 +5,7 @@ import {
   pointKind,
   type ResultsMapping,
 } from "@roundbook/schemas";
+import { optionsOf } from "./draft-document.ts";
 import { guessAnswers } from "./mapping-guess.ts";
 
 /** How a column answers one point, as a form edits it; "" stands for "not chosen". */
@@ -34,17 +35,19 @@ export const meaningsOf = (point: PointDefinition): readonly Meaning[] => {
     case "check":
       return [...CHECK_MEANINGS.map(known), none];
     case "choice":
-      return [
-        ...(point.oneOf ?? []).flatMap((one) =>
-          "const" in one ? [{ value: one.const, title: one.title }] : [],
-        ),
-        none,
-      ];
+    case "choices":
+      return [...optionsOf(point).map((one) => ({ value: one.const, title: one.title })), none];
     case "graded":
+    case "count":
     case "reading":
+    case "readings":
+    case "date":
       return [none];
     case "text":
     case "photo":
+    case "signature":
+    case "sample":
+    case "calculated":
       return [];
   }
 };

@@ -1,19 +1,19 @@
 import type { FromSchema } from "json-schema-to-ts";
 import { ABSENCE_REASONS } from "../checklist/answer-types.ts";
-import { NAME, UUID } from "../shared/patterns.ts";
+import { ANSWER_NAME, NAME, UUID } from "../shared/patterns.ts";
 import type { Problem } from "../shared/problem.ts";
 
 const column = { type: "string", minLength: 1, maxLength: 200 } as const;
 const label = { type: "string", minLength: 1, maxLength: 200 } as const;
 const name = { type: "string", pattern: NAME } as const;
 
+/** How days are written in a file: there is no guessing between day-first and month-first. */
+const format = {
+  enum: ["YYYY-MM-DD", "DD/MM/YYYY", "MM/DD/YYYY", "DD.MM.YYYY", "D MMM YYYY"],
+} as const;
 const dateColumn = {
   type: "object",
-  properties: {
-    column,
-    /** How days are written in this file: there is no guessing between day-first and month-first. */
-    format: { enum: ["YYYY-MM-DD", "DD/MM/YYYY", "MM/DD/YYYY", "DD.MM.YYYY", "D MMM YYYY"] },
-  },
+  properties: { column, format },
   required: ["column", "format"],
   additionalProperties: false,
 } as const;
@@ -96,14 +96,21 @@ const RESULTS_MAPPING_SCHEMA = {
     /** Register assets the estate does not know yet from the first row that names them. */
     createAssets: { type: "boolean" },
     date: dateColumn,
+    /** By the name of the answer: the point's, or `point@member` in a repeat. */
     answers: {
       type: "object",
-      propertyNames: { pattern: NAME },
+      propertyNames: { pattern: ANSWER_NAME },
       maxProperties: 1000,
       additionalProperties: {
         type: "object",
         properties: {
           column,
+          /** Further columns of a point that takes several readings. */
+          more: { type: "array", items: column, minItems: 1, maxItems: 49, uniqueItems: true },
+          /** What stands between several in one cell; a semicolon where none is given. */
+          separator: { enum: [";", ",", "|", "/"] },
+          /** How the days of a date are written, where not as the file's own date is. */
+          format,
           /** What an empty cell says; without it an empty cell is a question nobody answered. */
           empty: { enum: ABSENCE_REASONS },
           unit: { type: "string", maxLength: 40 },

@@ -9,7 +9,7 @@ export const IMPORT_CODES = {
   "column-missing": ["column", "columns"],
   "column-twice": ["column", "times"],
   "unit-not-accepted": ["unit", "accepted"],
-  "import-photo": [],
+  "import-never": ["kind"],
   "unknown-checklist": [],
   "unknown-asset-type": ["assetType", "known"],
 

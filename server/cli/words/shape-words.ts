@@ -27,12 +27,20 @@ export const SHAPE_WORDS = {
   "answer-too-large": "more than {limit}",
   "answer-too-long": "longer than {limit} characters",
 
+  "answer-pattern": "not of the form {pattern}",
+  "answer-no-such-day": "there is no such day as {answer}",
+  "unknown-member":
+    "{point} is not answered for[ the member {member}][; its members are: {members}]",
+  "never-answered": "an answer of the kind {kind} is never given",
+
   "unknown-particular": "there is no particular {name}[; the nearest is {nearest}]",
   "particular-wrong-type": "{name} has to be: {expected}",
   "particular-not-allowed": "{name} is one of: {allowed}",
   "particular-too-small": "{name} is less than {limit}",
   "particular-too-large": "{name} is more than {limit}",
   "particular-too-long": "{name} is longer than {limit} characters",
+  "particular-pattern": "{name} is not of the form {pattern}",
+  "particular-no-such-day": "{name} is no day of the calendar",
 
   "formula-syntax": "the formula breaks off at {start}: {reason}",
   "formula-not-allowed": "{construct} is not used in formulas here",

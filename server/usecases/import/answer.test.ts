@@ -17,8 +17,16 @@ const choice: PointDefinition = {
     { const: "two", title: "Class II" },
   ],
 };
-const read = (point: PointDefinition, cell: string, how = {}, decimal: "." | "," = ".") => {
-  const answer = readAnswer(point, { column: "c", ...how }, cell, decimal);
+const read = (
+  point: PointDefinition,
+  cell: string | string[],
+  how = {},
+  decimal: "." | "," = ".",
+) => {
+  const answer = readAnswer(point, { column: "c", ...how }, [cell].flat(), {
+    decimal,
+    format: "DD/MM/YYYY",
+  });
   return answer.ok ? answer.value : answer.problems[0]?.code;
 };
 
@@ -46,6 +54,54 @@ describe("a cell of a results file", () => {
     expect(read(choice, "Class II")).toBe("two");
     expect(read(choice, "II", { words: { II: "two" } })).toBe("two");
     expect(read(choice, "III")).toBe("choice-unknown");
+  });
+
+  test("is a count, and never half of one", () => {
+    const count: PointDefinition = { $ref: "#/$defs/count", title: "Extinguishers" };
+    expect(read(count, "12")).toBe(12);
+    expect(read(count, "1.5")).toBe("number-not-whole");
+  });
+
+  test("is a date in the file's own notation or the one mapped, and may lie ahead", () => {
+    const date: PointDefinition = { $ref: "#/$defs/date", title: "Use by" };
+    expect(read(date, "01/02/2099")).toBe("2099-02-01");
+    expect(read(date, "2099-02-01", { format: "YYYY-MM-DD" })).toBe("2099-02-01");
+    expect(read(date, "2099-02-01")).toBe("date-format");
+  });
+
+  test("is several choices apart by a separator, each once and each known", () => {
+    const choices: PointDefinition = {
+      $ref: "#/$defs/choices",
+      title: "Found",
+      items: { oneOf: [...(choice.oneOf ?? [])].filter((one) => "const" in one) },
+    };
+    expect(read(choices, "one; Class II; one")).toEqual(["one", "two"]);
+    expect(read(choices, "I,II", { separator: ",", words: { I: "one", II: "two" } })).toEqual([
+      "one",
+      "two",
+    ]);
+    expect(read(choices, "one; three")).toBe("choice-unknown");
+    expect(read(choices, ";")).toBe("choice-unknown");
+  });
+
+  test("is one of several readings, each in a column or all in one", () => {
+    const readings: PointDefinition = {
+      ...reading,
+      $ref: "#/$defs/readings",
+      several: { count: 2, combine: "lowest" },
+    };
+    const both = [
+      { value: 7, unit: "MOhm" },
+      { value: 5, unit: "MOhm", comparator: ">" },
+    ];
+    expect(read(readings, ["7", "", ">5"])).toEqual(both);
+    expect(read(readings, "7; >5")).toEqual(both);
+    expect(read(readings, ["7", "x"])).toBe("number-format");
+  });
+
+  test("never says what was not taken, signed or worked out in a table", () => {
+    for (const kind of ["photo", "signature", "sample", "calculated"] as const)
+      expect(read({ $ref: `#/$defs/${kind}`, title: "T" }, "x")).toBe("import-never");
   });
 
   test("says nothing when it is empty, unless the mapping says what that means", () => {

@@ -4,34 +4,57 @@ import {
   type Absent,
   type Answer,
   type CheckAnswer,
-  type Comparator,
   type PointDefinition,
+  type PointKind,
   pointKind,
+  type Reading,
   type Result,
   type ResultsMapping,
 } from "@roundbook/schemas";
-import { bad, type DecimalMark, good, LONGEST_FIGURE, readNumber, readWhole } from "./cell.ts";
+import { bad, type DateFormat, type DecimalMark, good, readDate, readWhole } from "./cell.ts";
+import { readReading } from "./reading.ts";
 
 export type AnswerMapping = NonNullable<ResultsMapping["answers"][string]>;
+
+/** How figures and days are written in the file. */
+export interface Notation {
+  readonly decimal: DecimalMark;
+  readonly format: DateFormat;
+}
+
+/** What no cell of a table can say: it was never taken, signed or worked out there. */
+export const NEVER_IMPORTED: ReadonlySet<PointKind> = new Set([
+  "photo",
+  "signature",
+  "sample",
+  "calculated",
+]);
 
 const absent = (reason: AbsenceReason): Absent => ({ absent: { reason } });
 const isReason = (word: string): word is AbsenceReason =>
   (ABSENCE_REASONS as readonly string[]).includes(word);
 
+/** The columns that answer a point: several where it takes several readings. */
+export const columnsOf = ({ column, more = [] }: AnswerMapping): readonly string[] => [
+  column,
+  ...more,
+];
+
 /**
- * The answer a cell gives to a point; null is a question nobody answered. `decimal` is the mark of
- * the file. Ranges and units are left to the checklist's own validation.
+ * The answer that the cells of a row give to a point; null is a question nobody answered. Ranges
+ * and units are left to the checklist's own validation.
  */
 export function readAnswer(
   point: PointDefinition,
   mapping: AnswerMapping,
-  cell: string,
-  decimal: DecimalMark,
+  cells: readonly string[],
+  notation: Notation,
 ): Result<Answer | null> {
-  const text = cell.trim();
+  const parts = cells.map((cell) => cell.trim()).filter((cell) => cell !== "");
+  const text = parts.join(" ");
   if (text === "") return good(mapping.empty ? absent(mapping.empty) : null);
   const word = wordFor(mapping, text);
-  if (word !== undefined && isReason(word) && !choices(point).some(({ value }) => value === word))
+  if (word !== undefined && isReason(word) && !options(point).some(({ value }) => value === word))
     return good(absent(word));
   const said = word ?? text;
   const kind = pointKind(point);
@@ -44,15 +67,25 @@ export function readAnswer(
             known: ["ok", "not-ok", ...Object.keys(mapping.words ?? {})],
           });
     case "choice":
-      return readChoice(point, mapping, text, said);
+      return readChoice(point, mapping, text);
+    case "choices":
+      return readChoices(point, mapping, text);
     case "graded":
-      return readWhole(said, decimal);
+    case "count":
+      return readWhole(said, notation.decimal);
     case "reading":
-      return readReading(point, mapping, said, decimal);
+      return readReading(point, mapping.unit, said, notation.decimal);
+    case "readings":
+      return readReadings(point, mapping, parts, notation.decimal);
+    case "date":
+      return readDate(said, mapping.format ?? notation.format);
     case "text":
       return good(said);
     case "photo":
-      return bad("import-photo", {});
+    case "signature":
+    case "sample":
+    case "calculated":
+      return bad("import-never", { kind });
   }
 }
 
@@ -66,60 +99,55 @@ function wordFor({ words }: AnswerMapping, text: string): string | undefined {
   return Object.entries(words).find(([from]) => from.toLowerCase() === lower)?.[1];
 }
 
-const choices = (point: PointDefinition): readonly { value: string; title: string }[] =>
-  (point.oneOf ?? []).flatMap((one) =>
+const options = (point: PointDefinition): readonly { value: string; title: string }[] =>
+  [...(point.oneOf ?? []), ...(point.items?.oneOf ?? [])].flatMap((one) =>
     "const" in one ? [{ value: one.const, title: one.title }] : [],
   );
 
-function readChoice(
-  point: PointDefinition,
-  { words }: AnswerMapping,
-  text: string,
-  said: string,
-): Result<string> {
-  const known = choices(point);
+function readChoice(point: PointDefinition, mapping: AnswerMapping, text: string): Result<string> {
+  const said = wordFor(mapping, text) ?? text;
+  const known = options(point);
   const found =
     known.find(({ value }) => value === said) ?? known.find(({ title }) => title === said);
   if (found) return good(found.value);
-  const choice = [...known.map(({ value }) => value), ...Object.keys(words ?? {})];
+  const choice = [...known.map(({ value }) => value), ...Object.keys(mapping.words ?? {})];
   return bad("choice-unknown", { text, known: choice });
 }
 
-const READING = /^(<=|>=|≤|≥|<|>)?\s*([+-]?[\d.,]+(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
-const COMPARATOR: Readonly<Record<string, Comparator>> = {
-  "<": "<",
-  "<=": "<=",
-  "≤": "<=",
-  ">": ">",
-  ">=": ">=",
-  "≥": ">=",
-};
-/** Signs people write for UCUM codes. */
-const SIGNS: readonly (readonly [RegExp, string])[] = [
-  [/^°\s*C$/, "Cel"],
-  [/^°\s*F$/, "[degF]"],
-  [/[Ωω]/gu, "Ohm"],
-  [/²/g, "2"],
-  [/³/g, "3"],
-  [/^µ/, "u"],
-];
+const split = (text: string, { separator = ";" }: AnswerMapping): readonly string[] =>
+  text
+    .split(separator)
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
 
-/** `>200 MOhm`, `49.9`, `0,23 Ω`: a number, perhaps censored, in the unit written or mapped. */
-function readReading(
+/** Several of the choices in one cell, apart by the separator; one named twice is named once. */
+function readChoices(
   point: PointDefinition,
   mapping: AnswerMapping,
   text: string,
+): Result<readonly string[]> {
+  const chosen = new Set<string>();
+  for (const part of split(text, mapping)) {
+    const one = readChoice(point, mapping, part);
+    if (!one.ok) return one;
+    chosen.add(one.value);
+  }
+  return chosen.size > 0 ? good([...chosen]) : bad("choice-unknown", { text, known: [] });
+}
+
+/** A reading per cell, or several in one apart by the separator; an empty cell is none. */
+function readReadings(
+  point: PointDefinition,
+  mapping: AnswerMapping,
+  cells: readonly string[],
   decimal: DecimalMark,
-): Result<Answer> {
-  const start = text.slice(0, LONGEST_FIGURE);
-  const [, mark, digits = "", written] = (start === text ? READING.exec(text) : null) ?? [];
-  const value = readNumber(digits, decimal);
-  if (!value.ok) return bad("number-format", { text: start, decimal });
-  const own = point.quantity?.unit ?? "1";
-  const accepted = [own, ...(point.quantity?.alsoIn ?? [])];
-  const sign = written?.trim() ?? mapping.unit ?? own;
-  const unit = SIGNS.reduce((code, [from, to]) => code.replace(from, to), sign);
-  if (!accepted.includes(unit)) return bad("unit-not-accepted", { unit: sign, accepted });
-  const comparator = mark ? COMPARATOR[mark] : undefined;
-  return good({ value: value.value, unit, ...(comparator ? { comparator } : {}) });
+): Result<readonly Reading[]> {
+  const readings: Reading[] = [];
+  for (const part of cells.flatMap((cell) => split(cell, mapping))) {
+    const one = readReading(point, mapping.unit, part, decimal);
+    if (!one.ok) return one;
+    readings.push(one.value);
+  }
+  const [cell = ""] = cells;
+  return readings.length > 0 ? good(readings) : bad("number-format", { text: cell, decimal });
 }

@@ -1,14 +1,19 @@
 import {
+  type AnswerPlace,
   at,
+  type Checklist,
   type ChecklistRow,
   type ImportMapping,
   nearest,
   type Problem,
+  pointKind,
   problem,
   type ResultsMapping,
+  splitAnswerName,
 } from "@roundbook/schemas";
 import type { Context } from "../context.ts";
 import { readNewestIssue } from "../read-checklists.ts";
+import { NEVER_IMPORTED } from "./answer.ts";
 import type { Desk } from "./desk.ts";
 import { unknownType } from "./new-asset.ts";
 
@@ -56,13 +61,34 @@ function checkPoints({ answers }: ResultsMapping, { document }: ChecklistRow): P
   const known = Object.keys(document.properties);
   return Object.entries(answers).flatMap(([name, how]) => {
     const pointer = at("/answers", name);
-    const point = Object.hasOwn(document.properties, name) ? document.properties[name] : undefined;
+    const place = splitAnswerName(name);
+    const point = known.includes(place.point) ? document.properties[place.point] : undefined;
     if (!point)
-      return [problem(pointer, "unknown-point", { point: name, nearest: nearest(name, known) })];
-    if (point.$ref === "#/$defs/photo") return [problem(pointer, "import-photo")];
+      return [
+        problem(pointer, "unknown-point", {
+          point: place.point,
+          nearest: nearest(place.point, known),
+        }),
+      ];
+    const kind = pointKind(point);
+    if (NEVER_IMPORTED.has(kind)) return [problem(pointer, "import-never", { kind })];
+    const strange = checkMember(document, place);
+    if (strange) return [problem(pointer, "unknown-member", strange)];
+    if (how?.more && kind !== "readings")
+      return [problem(at(pointer, "more"), "keyword-wrong-kind", { keyword: "more", kind })];
     const unit = how?.unit;
     const accepted = [point.quantity?.unit ?? "1", ...(point.quantity?.alsoIn ?? [])];
     if (unit === undefined || accepted.includes(unit)) return [];
     return [problem(at(pointer, "unit"), "unit-not-accepted", { unit, accepted })];
   });
+}
+
+/** A point of a repeat is answered for a member; how many there are may hang on the asset. */
+function checkMember(document: Checklist, { point, member }: AnswerPlace) {
+  const repeat = document.groups?.find(({ points }) => points.includes(point))?.repeat;
+  const members = repeat?.members?.map(({ id }) => id);
+  if (repeat === undefined) return member === null ? null : { point, member, members: [] };
+  if (member === null) return { point, member, members: members ?? ["1", "2", "…"] };
+  const fits = members ? members.includes(member) : /^[1-9]\d?$/.test(member);
+  return fits ? null : { point, member, members: members ?? ["1", "2", "…"] };
 }

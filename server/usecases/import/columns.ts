@@ -21,8 +21,11 @@ function* namedColumns(mapping: ImportMapping): Generator<{ pointer: string; col
     return;
   }
   yield { pointer: "/date/column", column: mapping.date.column };
-  for (const [point, { column }] of Object.entries(mapping.answers))
+  for (const [point, { column, more = [] }] of Object.entries(mapping.answers)) {
     yield { pointer: at("/answers", point, "column"), column };
+    for (const [index, one] of more.entries())
+      yield { pointer: at("/answers", point, "more", index), column: one };
+  }
 }
 
 /** Reads a row by column name; every column it is asked for was found in the header. */

@@ -9,7 +9,7 @@ const GAP: PointDefinition = {
 };
 const GRADE: PointDefinition = { $ref: "#/$defs/graded", title: "G", minimum: 1, maximum: 5 };
 const read = (point: PointDefinition, cell: string) =>
-  readAnswer(point, { column: "x" }, cell, ".");
+  readAnswer(point, { column: "x" }, [cell], { decimal: ".", format: "YYYY-MM-DD" });
 
 describe("a cell of a reading", () => {
   // Matched as they stand these would take minutes: a quoted cell may hold a million characters.

@@ -8,11 +8,12 @@ import {
   type Particulars,
   problem,
   type ResultsMapping,
+  splitAnswerName,
   validateAnswers,
 } from "@roundbook/schemas";
 import type { Made } from "../append-entries.ts";
 import { commitText } from "../commit-text.ts";
-import { readAnswer } from "./answer.ts";
+import { columnsOf, readAnswer } from "./answer.ts";
 import { readDate } from "./cell.ts";
 import {
   badRow,
@@ -83,9 +84,10 @@ function readAnswers(
 ): Readonly<Record<string, Answer>> {
   const answers: Record<string, Answer> = {};
   for (const [name, how] of Object.entries(mapping.answers)) {
-    const point = issued.document.properties[name];
+    const point = issued.document.properties[splitAnswerName(name).point];
     if (!point || !how) continue;
-    const answer = readAnswer(point, how, cell(how.column), decimal);
+    const cells = columnsOf(how).map(cell);
+    const answer = readAnswer(point, how, cells, { decimal, format: mapping.date.format });
     if (!answer.ok)
       for (const found of answer.problems)
         faults.push(fault(how.column, { ...found, pointer: at("/answers", name) }));
@@ -147,7 +149,8 @@ function sealable(
 ): Record<string, Answer> {
   return Object.fromEntries(
     Object.entries(answers).map(([name, answer]) => {
-      const isText = issued.document.properties[name]?.$ref === "#/$defs/text";
+      const { point } = splitAnswerName(name);
+      const isText = issued.document.properties[point]?.$ref === "#/$defs/text";
       if (!isText || typeof answer !== "string") return [name, answer];
       const { commitment, content } = commitText(answer);
       contents.push(content);
