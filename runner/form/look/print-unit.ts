@@ -30,6 +30,8 @@ const symbols: Readonly<Record<string, string>> = {
   "B[SPL]": "B",
 };
 
+/** Atoms above that take a prefix: `Pa` is no peta-year. */
+const prefixed = ["Ohm", "Cel", "B[SPL]", "m[Hg]", "m[H2O]"];
 const prefixes = [
   "da",
   "Y",
@@ -77,7 +79,7 @@ function printAtom(atom: string): string {
   const whole = symbols[atom];
   if (whole !== undefined) return whole;
   const prefix = prefixes.find(
-    (sign) => atom.startsWith(sign) && atom.slice(sign.length) in symbols,
+    (sign) => atom.startsWith(sign) && prefixed.includes(atom.slice(sign.length)),
   );
   const print = prefix === "u" ? "μ" : prefix;
   if (prefix !== undefined) return print + (symbols[atom.slice(prefix.length)] ?? "");
