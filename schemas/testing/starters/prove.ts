@@ -95,18 +95,25 @@ export const proveStarter = ({ starter, sheets, steps, numbers }: StarterCase): 
     });
 
     test.each(
-      steps.flatMap(({ sheet, point, tries }) =>
-        tries.map(([answer, verdict]) => [point, JSON.stringify(answer), verdict, sheet, answer]),
-      ) as [string, string, string, string, never][],
-    )("%s %s: %s (%s)", (point, _, verdict, name, answer) => {
+      steps.flatMap(({ sheet, point, judged = point, tries }) =>
+        tries.map(([answer, verdict]) => [
+          point,
+          JSON.stringify(answer),
+          judged,
+          verdict,
+          sheet,
+          answer,
+        ]),
+      ) as [string, string, string, string, string, never][],
+    )("%s %s: %s %s (%s)", (point, _, meant, verdict, name, answer) => {
       const sheet = sheets[name];
       if (sheet === undefined) throw new RangeError(`no sheet ${name}`);
       const answers = { ...sheet.answers, [point]: answer };
       expect(compileAnswers(doc)(answers)).toEqual([]);
       const judged = judge.judge({ ...sheet, answers });
-      expect(judged.points[point]?.verdict).toBe(verdict);
+      expect(judged.points[meant]?.verdict).toBe(verdict);
       if (verdict === "fail") expect(judged.overall).toBe("fail");
-      exercised.add(point, judged.points[point]?.limits ?? []);
+      exercised.add(meant, judged.points[meant]?.limits ?? []);
     });
 
     test("every limit was met from within, exactly and from outside", () => {

@@ -16,6 +16,8 @@ export interface Step {
   readonly sheet: string;
   /** Name of the answer: the point, or `point@member`. */
   readonly point: string;
+  /** The answer name whose verdict is meant, where it is another: a calculated point. */
+  readonly judged?: string;
   readonly tries: readonly (readonly [Answer, "pass" | "advisory" | "fail" | "undecided"])[];
 }
 
