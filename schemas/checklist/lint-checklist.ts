@@ -7,6 +7,7 @@ import { lintPoints } from "./lint/points.ts";
 import { lintScores } from "./lint/scores.ts";
 import { lintTables } from "./lint/tables.ts";
 import { lintUnits } from "./lint/units.ts";
+import { lintWording } from "./lint/wording.ts";
 import type { Checklist } from "./meta-schema.ts";
 import { checklistNames } from "./names.ts";
 
@@ -26,5 +27,6 @@ export const lintChecklist = (doc: Checklist, formulas?: FormulaEngine): readonl
     ...lintGroups(doc),
     ...lintScores(doc),
     ...lintTables(doc, names),
+    ...lintWording(doc),
   ];
 };
