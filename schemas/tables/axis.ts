@@ -48,7 +48,7 @@ const axisOf = (
   for (const [index, { fits }] of classes.entries())
     for (const rule of bitsOf(fits)) addBit(rules[rule] ?? fits, index);
   return {
-    name: table.inputs[column] ?? "",
+    name: table.inputs[column]?.trim() ?? "",
     pieces,
     classes: classes.map((one) => one.pieces),
     rules,
