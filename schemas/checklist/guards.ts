@@ -4,6 +4,7 @@ import {
   POINT_KINDS,
   type PointKind,
   type Reading,
+  type Sample,
 } from "./answer-types.ts";
 import type { PointDefinition } from "./meta-schema.ts";
 
@@ -22,6 +23,10 @@ const isObject = (answer: Answer | undefined): answer is Extract<Answer, object>
 /** An answer that says why there is none. */
 export const isAbsent = (answer: Answer | undefined): answer is Absent =>
   isObject(answer) && Object.hasOwn(answer, "absent");
+
+/** A sample taken for a laboratory, its result come or not. */
+export const isSample = (answer: Answer | undefined): answer is Sample =>
+  isObject(answer) && Object.hasOwn(answer, "sample");
 
 /** A number with its unit; its shape beyond that is `validateAnswers`' business. */
 export const isReading = (answer: Answer | undefined): answer is Reading =>

@@ -1,10 +1,13 @@
+import { COMPARATORS } from "../checklist/answer-types.ts";
 import { PARTICULARS_SCHEMA } from "../checklist/meta-schema.ts";
 import { INTERVAL_SCHEMA } from "../due/interval-schema.ts";
-import { CIVIL_DATE, INSTANT, NAME, SHA256, UUID } from "../shared/patterns.ts";
+import { ANSWER_NAME, CIVIL_DATE, INSTANT, NAME, SHA256, UUID } from "../shared/patterns.ts";
 
 const uuid = { type: "string", pattern: UUID } as const;
 const sha256 = { type: "string", pattern: SHA256 } as const;
 const name = { type: "string", pattern: NAME } as const;
+/** A point, and in a repeat `point@member`. */
+const answerName = { type: "string", pattern: ANSWER_NAME } as const;
 const civilDate = { type: "string", pattern: CIVIL_DATE } as const;
 const instant = { type: "string", pattern: INSTANT } as const;
 const label = { type: "string", minLength: 1, maxLength: 200 } as const;
@@ -35,9 +38,14 @@ const checklistRef = {
   required: ["id", "issue", "hash"],
   additionalProperties: false,
 } as const;
+const answers = {
+  type: "object",
+  propertyNames: { pattern: ANSWER_NAME },
+  maxProperties: 5000,
+} as const;
 const evidence = {
   type: "object",
-  propertyNames: { pattern: NAME },
+  propertyNames: { pattern: ANSWER_NAME },
   additionalProperties: {
     type: "array",
     maxItems: 12,
@@ -48,6 +56,18 @@ const evidence = {
       additionalProperties: false,
     },
   },
+} as const;
+
+/** In any unit that converts to the point's own. */
+export const sampleResult = {
+  type: "object",
+  properties: {
+    value: { type: "number" },
+    unit: { type: "string", minLength: 1, maxLength: 40 },
+    comparator: { enum: COMPARATORS },
+  },
+  required: ["value", "unit"],
+  additionalProperties: false,
 } as const;
 
 const body = <const P, const R extends readonly string[]>(properties: P, required: R) =>
@@ -144,10 +164,10 @@ export const BODY_SCHEMAS = {
     {
       checklist: checklistRef,
       particulars,
-      answers: { type: "object", propertyNames: { pattern: NAME }, maxProperties: 1000 },
+      answers,
       evidence,
       /** Points answered by one declaration for their group, never readings. */
-      declared: { type: "array", items: name, maxItems: 1000, uniqueItems: true },
+      declared: { type: "array", items: answerName, maxItems: 1000, uniqueItems: true },
       cautions: {
         type: "object",
         properties: { acknowledgedAt: instant },
@@ -164,19 +184,31 @@ export const BODY_SCHEMAS = {
       checklist: checklistRef,
       reason: { enum: ["no-access", "not-found", "in-use", "unsafe-to-test", "closed"] },
       note: commitment,
-      answers: { type: "object", propertyNames: { pattern: NAME }, maxProperties: 1000 },
+      answers,
     },
     ["checklist", "reason"],
   ),
   "defect-step": body(
     {
-      /** Entry id of the inspection that raised it, a colon, and the point. */
-      defect: { type: "string", maxLength: 120 },
+      /** Entry id of the inspection that raised it, a colon, and the name of the answer. */
+      defect: { type: "string", maxLength: 140 },
       step: { enum: ["made-safe", "repaired", "verified", "deferred"] },
       note: commitment,
       until: civilDate,
     },
     ["defect", "step"],
+  ),
+  /** What the laboratory found in a sample of an inspection; of two for one sample the later counts. */
+  "result-received": body(
+    {
+      of: uuid,
+      point: answerName,
+      result: sampleResult,
+      /** The day on the laboratory's report. */
+      reportedOn: civilDate,
+      note: commitment,
+    },
+    ["of", "point", "result"],
   ),
   correction: body({ of: uuid, note: commitment }, ["of", "note"]),
 } as const;
@@ -190,5 +222,6 @@ export const DEVICE_KINDS = [
   "not-completed",
   "defect-step",
   "status-changed",
+  "result-received",
   "correction",
 ] as const satisfies readonly EntryKind[];

@@ -67,7 +67,10 @@ export interface SealedLeaf {
   /** SHA-256 of the entry's canonical form, as its device computed it. */
   readonly hash: string;
   readonly receivedAt: string;
-  /** The server's own judgement of an inspection, else null. */
+  /**
+   * The server's own judgement of an inspection, and with a result received of its inspection judged
+   * again; else null.
+   */
   readonly judgement: Judgement | null;
   readonly engine: string;
   readonly flags: readonly EntryFlag[];

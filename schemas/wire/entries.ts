@@ -1,5 +1,8 @@
+import type { FromSchema } from "json-schema-to-ts";
+import type { Judgement } from "../judge/judgement.ts";
+import { sampleResult } from "../log/bodies.ts";
 import { CONTENT_SCHEMA, ENTRY_SCHEMA, type Entry, type SealedLeaf } from "../log/entry.ts";
-import { SHA256 } from "../shared/patterns.ts";
+import { ANSWER_NAME, CIVIL_DATE, SHA256 } from "../shared/patterns.ts";
 import type { Problem } from "../shared/problem.ts";
 
 export const ENTRIES_AT_ONCE = 50;
@@ -29,6 +32,27 @@ export const POST_ENTRIES_SCHEMA = {
   required: ["entries"],
   additionalProperties: false,
 } as const;
+
+/** POST /api/entries/:id/results: what the laboratory found in a sample of that inspection. */
+export const RECEIVE_RESULT_SCHEMA = {
+  type: "object",
+  properties: {
+    /** Name of the answer that is the sample. */
+    point: { type: "string", pattern: ANSWER_NAME },
+    result: sampleResult,
+    reportedOn: { type: "string", pattern: CIVIL_DATE },
+    note: { type: "string", minLength: 1, maxLength: 1000 },
+  },
+  required: ["point", "result"],
+  additionalProperties: false,
+} as const;
+export type ReceiveResult = FromSchema<typeof RECEIVE_RESULT_SCHEMA>;
+export interface ReceiveResultReply {
+  /** Of the entry that holds the result. */
+  readonly id: string;
+  /** The inspection judged again with it. */
+  readonly judgement: Judgement;
+}
 
 /** An entry with its hash and signature, as a device keeps it until the server has acknowledged it. */
 export interface SignedEntry {

@@ -1,9 +1,9 @@
-import type { Particulars, Reading } from "../checklist/answer-types.ts";
+import type { Answers, Particulars, Reading } from "../checklist/answer-types.ts";
 import type { Checklist, ParticularDefinitions } from "../checklist/meta-schema.ts";
 import type { IntervalDefinition } from "../due/interval-schema.ts";
 import type { DueStatus } from "../due/window.ts";
-import type { OverallVerdict } from "../judge/judgement.ts";
-import type { BodyOf, Entry, SealedLeaf } from "../log/entry.ts";
+import type { Judgement, OverallVerdict } from "../judge/judgement.ts";
+import type { BodyOf, Entry, EntryOf, SealedLeaf } from "../log/entry.ts";
 import type { Explanation } from "../shared/problem.ts";
 
 /** Replies of the read routes. Civil dates are ISO strings on the wire, instants RFC 3339. */
@@ -111,6 +111,18 @@ export interface LastResult {
   readonly overall: OverallVerdict;
   /** Readings as entered, by point, for the hollow dot on the limit line. */
   readonly readings: Readonly<Record<string, Reading>>;
+  /**
+   * Answers of the last complete inspection, results of its samples included; only where the
+   * checklist compares with them (`sameAsLast`) and there is one.
+   */
+  readonly previous?: Answers;
+}
+
+/** What came after an inspection: results of its samples, the oldest first. */
+export interface ReceivedResults {
+  readonly entries: readonly EntryOf<"result-received">[];
+  /** The inspection judged again with all of them. */
+  readonly judgement: Judgement;
 }
 
 /** One entry as history shows it: with the names and texts that still stand beside the log. */
@@ -122,6 +134,8 @@ export interface HistoryEntry {
   readonly about: { readonly number: string; readonly description: string } | null;
   /** Texts by commitment. */
   readonly contents: Readonly<Record<string, string>>;
+  /** Of an inspection whose samples have got results since. */
+  readonly received?: ReceivedResults;
 }
 
 /** Everything a device needs to walk one site's round without a network. */

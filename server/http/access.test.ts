@@ -29,6 +29,7 @@ const EXPECTED: Readonly<Record<RouteKey, string>> = {
   "GET /api/logbook": ALL,
   "GET /api/entries/:id": ALL,
   "POST /api/entries": ROUND,
+  "POST /api/entries/:id/results": ROUND,
   "PUT /api/evidence/:sha256": ROUND,
   "GET /api/evidence/:sha256": ALL,
   "GET /api/defects": ALL,

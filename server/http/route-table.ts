@@ -9,6 +9,7 @@ import {
   ISSUE_DRAFT_SCHEMA,
   NEW_DRAFT_SCHEMA,
   POST_ENTRIES_SCHEMA,
+  RECEIVE_RESULT_SCHEMA,
   ROLES,
   type Role,
   SAVE_DRAFT_SCHEMA,
@@ -110,6 +111,13 @@ export const ROUTES = {
     body: POST_ENTRIES_SCHEMA,
     envelope: ENTRIES_ENVELOPE,
     limit: ENTRIES_LIMIT,
+  },
+  "POST /api/entries/:id/results": {
+    ...round,
+    atOnce: true,
+    says: "Take in the result of a sample of an inspection",
+    body: RECEIVE_RESULT_SCHEMA,
+    reply: 201,
   },
   "PUT /api/evidence/:sha256": {
     ...round,

@@ -3,6 +3,7 @@ import {
   type Content,
   type Entry,
   type EntryFlag,
+  type EntryKind,
   type Frontier,
   fromHex,
   hashLeaf,
@@ -36,8 +37,8 @@ export interface Prepared {
   readonly receivedAt: number;
 }
 
-export interface Sealed {
-  readonly entry: Entry;
+export interface Sealed<K extends EntryKind = EntryKind> {
+  readonly entry: Entry & { readonly kind: K };
   readonly leaf: SealedLeaf;
 }
 

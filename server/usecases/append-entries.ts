@@ -22,6 +22,8 @@ export type Made = {
     readonly body: BodyOf<K>;
     /** For what is to be appended once only, such as a row of a file. */
     readonly id?: string;
+    /** Of a result received: its inspection judged again. */
+    readonly judgement?: Judgement;
   };
 }[EntryKind];
 
@@ -49,8 +51,8 @@ async function serverDevice(tx: Db): Promise<string> {
 }
 
 /** The server judged it itself when it made the entry. */
-const judgementOf = (entry: Entry): Judgement | null =>
-  entry.kind === "inspection" ? (entry.body.judgement as unknown as Judgement) : null;
+const judgementOf = (entry: Entry, given: Judgement | undefined): Judgement | null =>
+  entry.kind === "inspection" ? (entry.body.judgement as unknown as Judgement) : (given ?? null);
 
 /** Appends in the caller's transaction; see `appendEntries`. */
 export async function appendWithin(ctx: Context, tx: Db, append: Append): Promise<Appended> {
@@ -64,7 +66,7 @@ export async function appendWithin(ctx: Context, tx: Db, append: Append): Promis
   const already: string[] = [];
   const prepared: Prepared[] = [];
   for (const made of append.entries) {
-    const { id = ctx.newId(), ...said } = made;
+    const { id = ctx.newId(), judgement, ...said } = made;
     if (seen.has(id)) {
       already.push(id);
       continue;
@@ -80,7 +82,7 @@ export async function appendWithin(ctx: Context, tx: Db, append: Append): Promis
       taken.add(key);
     }
     const rest = { flags, signature: null, deliveredBy: null, receivedAt };
-    prepared.push(prepareEntry(entry, judgementOf(entry), rest));
+    prepared.push(prepareEntry(entry, judgementOf(entry, judgement), rest));
   }
   if (prepared.length === 0) return { sealed: [], already };
   await keepContents(tx, append.contents ?? []);

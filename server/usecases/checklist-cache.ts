@@ -1,4 +1,10 @@
-import { type Checklist, compileJudge, type Judge, type Problem } from "@roundbook/schemas";
+import {
+  type Checklist,
+  compileJudge,
+  type Judge,
+  type Problem,
+  usesPrevious,
+} from "@roundbook/schemas";
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { compileAnswers } from "@roundbook/schemas/validate";
 import { eq } from "drizzle-orm";
@@ -9,6 +15,8 @@ import { checklistDocs } from "../store/schema/register.ts";
 export interface ReadyChecklist {
   readonly document: Checklist;
   readonly judge: Judge;
+  /** Whether a limit compares with the inspection before. */
+  readonly usesPrevious: boolean;
   /** What is ill-formed in the answers; pointers into them. */
   readonly problemsOf: (answers: unknown) => readonly Problem[];
 }
@@ -39,6 +47,7 @@ export class ChecklistCache {
     const ready: ReadyChecklist = {
       document,
       judge: compileJudge(document, this.#formulas),
+      usesPrevious: usesPrevious(document),
       problemsOf: (answers) => {
         check ??= compileAnswers(document);
         return check(answers);

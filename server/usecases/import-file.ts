@@ -1,5 +1,11 @@
-import type { ChecklistRow, ImportMapping, ImportReport } from "@roundbook/schemas";
+import {
+  type ChecklistRow,
+  type ImportMapping,
+  type ImportReport,
+  usesPrevious,
+} from "@roundbook/schemas";
 import { appendEntries } from "./append-entries.ts";
+import { appendInTurn } from "./append-in-turn.ts";
 import { civilNow, estateZone } from "./civil-now.ts";
 import type { Context, Session } from "./context.ts";
 import { checkMapping } from "./import/check-mapping.ts";
@@ -88,6 +94,7 @@ async function importRows(
 ): Promise<void> {
   const { ctx } = desk;
   const rule = issued && { issued, judge: await judgeFor(ctx, ctx.store.db, issued.hash) };
+  const append = issued && usesPrevious(issued.document) ? appendInTurn : appendEntries;
   for await (const batch of file.batches()) {
     const outcomes = await readBatch(desk, rule, batch);
     const drafts = outcomes.flatMap((row) => (row.outcome === "new" ? [row.draft] : []));
@@ -104,7 +111,7 @@ async function importRows(
       ...drafts.flatMap((draft) => draft.entries),
     ];
     if (!trial && entries.length > 0)
-      await appendEntries(ctx, { entries, contents: drafts.flatMap(({ contents }) => contents) });
+      await append(ctx, { entries, contents: drafts.flatMap(({ contents }) => contents) });
     const assets = drafts.flatMap(({ asset }) => asset ?? []);
     await keepAssets(desk.scratch, assets);
     count(tally, batch, outcomes);

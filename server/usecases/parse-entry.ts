@@ -28,6 +28,7 @@ function badDates(entry: Entry): readonly Problem[] {
   civil("/civilDate", entry.civilDate);
   if (entry.kind === "brought-forward") civil("/body/doneOn", entry.body.doneOn);
   if (entry.kind === "defect-step") civil("/body/until", entry.body.until);
+  if (entry.kind === "result-received") civil("/body/reportedOn", entry.body.reportedOn);
   const { happenedAt } = entry;
   // The engine's own parser takes 30 February for 1 March.
   if (happenedAt !== null) {

@@ -1,22 +1,34 @@
-import type { LastResult, SiteBundle } from "@roundbook/schemas";
+import { type LastResult, type SiteBundle, usesPrevious } from "@roundbook/schemas";
 import { and, asc, eq } from "drizzle-orm";
 import { readLogState } from "../store/append-log.ts";
 import { defects } from "../store/schema/defects.ts";
 import { lastResults, windows } from "../store/schema/due.ts";
 import { assets } from "../store/schema/register.ts";
 import type { Context } from "./context.ts";
+import { lastAnswers, lastOf } from "./previous-answers.ts";
 import { assetRows } from "./read-assets.ts";
 import { readChecklists } from "./read-checklists.ts";
 import { defectRow, selectDefects } from "./read-defects.ts";
 import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
 import { readAssetTypes, readIntervals, readPlaces } from "./read-register.ts";
 
-async function lastResultsAt(ctx: Context, site: string): Promise<LastResult[]> {
+async function lastResultsAt(
+  ctx: Context,
+  site: string,
+  comparing: ReadonlySet<string>,
+): Promise<LastResult[]> {
   const rows = await ctx.store.db
     .select({ last: lastResults })
     .from(assets)
     .innerJoin(lastResults, eq(lastResults.asset, assets.id))
     .where(eq(assets.site, site));
+  const compared = rows.filter(({ last }) => comparing.has(last.checklist));
+  const assetIds = new Set(compared.map(({ last }) => last.asset));
+  const previous = await lastAnswers(ctx.store.db, assetIds, comparing);
+  const before = (asset: string, checklist: string) => {
+    const answers = previous.get(lastOf(asset, checklist));
+    return answers === undefined ? {} : { previous: answers };
+  };
   return rows.map(({ last }) => ({
     asset: last.asset,
     checklist: last.checklist,
@@ -24,6 +36,7 @@ async function lastResultsAt(ctx: Context, site: string): Promise<LastResult[]> 
     on: civil(last.on),
     overall: last.overall,
     readings: last.readings,
+    ...before(last.asset, last.checklist),
   }));
 }
 
@@ -56,6 +69,8 @@ export async function readBundle(
     ...assetTypes.flatMap((type) => type.checklists),
     ...intervals.map(({ definition }) => definition.checklist),
   ]);
+  const issued = await readChecklists(ctx, used);
+  const comparing = issued.filter(({ document }) => usesPrevious(document)).map(({ id }) => id);
   return {
     site: own,
     places,
@@ -63,8 +78,8 @@ export async function readBundle(
     due: due.map((row) => dueRow(row, day)),
     assetTypes,
     intervals,
-    checklists: await readChecklists(ctx, used),
-    lastResults: await lastResultsAt(ctx, site),
+    checklists: issued,
+    lastResults: await lastResultsAt(ctx, site, new Set(comparing)),
     defects: open.map(defectRow),
     cursor,
     today: civil(day),

@@ -7,6 +7,7 @@ import { assets, people } from "../store/schema/register.ts";
 import { commitmentsIn } from "./commitments-in.ts";
 import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
+import { readReceived } from "./received-results.ts";
 
 interface Paging {
   readonly cursor?: string;
@@ -29,8 +30,21 @@ const selectDocs = (db: Db) =>
     .from(entries)
     .innerJoin(entryDocs, eq(entryDocs.seq, entries.seq));
 
-/** Adds the names and texts that still stand beside the log. */
+/** Adds what came since for the samples of inspections. */
 async function historyOf(db: Db, docs: readonly Doc[]): Promise<HistoryEntry[]> {
+  const rows = await namedHistory(db, docs);
+  const inspections = rows.flatMap(({ entry }) => (entry.kind === "inspection" ? entry : []));
+  const received = await readReceived(db, inspections);
+  return rows.map((row) => {
+    const results = received.get(row.entry.id) ?? [];
+    const judgement = results.at(-1)?.leaf.judgement ?? null;
+    if (judgement === null) return row;
+    return { ...row, received: { entries: results.map(({ entry }) => entry), judgement } };
+  });
+}
+
+/** Adds the names and texts that still stand beside the log. */
+async function namedHistory(db: Db, docs: readonly Doc[]): Promise<HistoryEntry[]> {
   const read = docs.map(
     ({ entry, leaf }): Pick<HistoryEntry, "entry" | "leaf"> => ({
       entry: JSON.parse(entry),
@@ -139,7 +153,7 @@ export async function* readLog(ctx: Context): AsyncGenerator<HistoryEntry, void,
       .where(gt(entries.seq, last))
       .orderBy(entries.seq)
       .limit(EXPORTED_AT_ONCE);
-    yield* await historyOf(db, docs);
+    yield* await namedHistory(db, docs);
     const final = docs.at(-1);
     if (final === undefined) return;
     last = final.seq;

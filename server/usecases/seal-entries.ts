@@ -1,6 +1,7 @@
 import {
   type Entry,
   type EntryFlag,
+  type EntryOf,
   type EntryOutcome,
   type Judgement,
   type Problem,
@@ -16,10 +17,11 @@ import { project } from "../store/projections/project.ts";
 import { entries, entryDocs } from "../store/schema/log.ts";
 import { checkAuthor } from "./check-author.ts";
 import { checkReferences } from "./check-references.ts";
+import { inspectionOf } from "./check-result.ts";
 import { type CheckedForm, checkSigned } from "./check-signed.ts";
 import { clockDiffers } from "./clock-differs.ts";
 import type { Context, Session } from "./context.ts";
-import { judgeAgain } from "./judge-again.ts";
+import { judgeAgain, judgeSealed } from "./judge-again.ts";
 import { prepareEntry } from "./prepare-entry.ts";
 
 type Form = Extract<CheckedForm, { ok: true }>;
@@ -54,12 +56,30 @@ async function rule(ctx: Context, tx: Db, signed: SignedEntry, entry: Entry): Pr
   if (named.unknown.length > 0) return { is: "retry-later", problems: named.unknown };
   const flags = new Set<EntryFlag>([...author.flags, ...named.flags]);
   if (clockDiffers(entry, ctx.clock())) flags.add("clock-differs");
+  if (entry.kind === "result-received") return ruleResult(ctx, tx, entry, [...flags]);
   if (entry.kind !== "inspection") return { is: "fit", judgement: null, flags: [...flags] };
   const judged = await judgeAgain(ctx, tx, entry);
   if (judged === null) throw new Error("an issued checklist has lost its document");
   if (judged.problems.length > 0) return { is: "refused", problems: judged.problems };
   if (judged.differs) flags.add("judgement-differs");
   return { is: "fit", judgement: judged.judgement, flags: [...flags] };
+}
+
+async function ruleResult(
+  ctx: Context,
+  tx: Db,
+  entry: EntryOf<"result-received">,
+  flags: readonly EntryFlag[],
+): Promise<Ruling> {
+  const found = await inspectionOf(ctx, tx, entry);
+  if (!found.ok) {
+    const problems = found.problems.map((one) => ({
+      ...one,
+      pointer: `/entry/body${one.pointer}`,
+    }));
+    return { is: found.unknown ? "retry-later" : "refused", problems };
+  }
+  return { is: "fit", judgement: await judgeSealed(ctx, tx, found.inspection), flags };
 }
 
 async function sealOne(

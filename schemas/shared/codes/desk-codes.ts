@@ -22,6 +22,11 @@ export const DESK_CODES = {
   "name-differs": ["expected", "found"],
   "same-as-newest-issue": ["issue"],
 
+  "unknown-entry": [],
+  "entry-of-other-asset": [],
+  "not-an-inspection": ["kind"],
+  "not-a-sample": ["point"],
+
   "hash-differs": ["expected", "found"],
   "not-a-picture": ["accepted"],
 } as const;
@@ -73,6 +78,7 @@ export const REFUSAL_CODES = [
   "hash-differs",
   "not-a-picture",
   "file-not-right",
+  "result-not-right",
   "internal",
 ] as const;
 export type RefusalCode = (typeof REFUSAL_CODES)[number];

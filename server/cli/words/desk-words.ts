@@ -15,6 +15,10 @@ export const DESK_WORDS = {
   "unknown-score": "the checklist has no score {score}; it has: {known}",
   "name-differs": "{found} where {expected} has to stand",
   "same-as-newest-issue": "issue[ {issue}] says exactly the same already",
+  "unknown-entry": "there is no such entry",
+  "entry-of-other-asset": "the entry is about another asset",
+  "not-an-inspection": "the entry is no inspection[ but: {kind}]",
+  "not-a-sample": "no sample was taken for {point}",
   "hash-differs": "the content has the hash {found}, not {expected}",
   "not-a-picture": "this is no picture; taken are: {accepted}",
 
@@ -49,5 +53,6 @@ export const DESK_WORDS = {
   "draft-exists": "the checklist has a draft already",
   "draft-changed-meanwhile": "the draft was changed meanwhile",
   "file-not-right": "something in the file is not right",
+  "result-not-right": "the result cannot be taken in like this",
   internal: "the server met an error of its own",
 } as const;

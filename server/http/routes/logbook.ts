@@ -3,6 +3,7 @@ import { putEvidence } from "../../usecases/put-evidence.ts";
 import { readAsset } from "../../usecases/read-assets.ts";
 import { readEvidence } from "../../usecases/read-evidence.ts";
 import { readEntry, readHistory, readLog, readLogbook } from "../../usecases/read-history.ts";
+import { receiveResult } from "../../usecases/receive-result.ts";
 import { sealEntries } from "../../usecases/seal-entries.ts";
 import { asLimit, found } from "../found.ts";
 import type { Handlers } from "../handler.ts";
@@ -15,6 +16,7 @@ export const logbookRoutes: Handlers<
   | "GET /api/logbook"
   | "GET /api/entries/:id"
   | "POST /api/entries"
+  | "POST /api/entries/:id/results"
   | "PUT /api/evidence/:sha256"
   | "GET /api/evidence/:sha256"
   | "GET /api/export"
@@ -32,6 +34,9 @@ export const logbookRoutes: Handlers<
     // The body of an entry is checked by the schema of its kind when it is sealed.
     outcomes: await sealEntries(ctx, session, body.entries as unknown as SignedEntry[]),
   }),
+
+  "POST /api/entries/:id/results": ({ ctx, session, body, param }) =>
+    receiveResult(ctx, session, param("id"), body),
 
   "PUT /api/evidence/:sha256": async ({ c, ctx, param }) =>
     putEvidence(ctx, param("sha256"), await readBytes(c, EVIDENCE_LIMIT)),

@@ -1,4 +1,10 @@
-import { addDuration, type CivilDate, type GradeDefinition } from "@roundbook/schemas";
+import {
+  addDuration,
+  type CivilDate,
+  type GradeDefinition,
+  splitAnswerName,
+} from "@roundbook/schemas";
+import { answerTitle } from "./answer-title.ts";
 import { type Batch, defectKey } from "./batch.ts";
 import type { Inspected } from "./inspected.ts";
 
@@ -8,17 +14,19 @@ const UNGRADED: GradeDefinition = { means: "by-a-date" };
 function raise(batch: Batch, inspected: Inspected, point: string): void {
   const { entry, asset, on, at } = inspected;
   const { id: checklist, hash } = entry.body.checklist;
-  const asked = batch.checklistDocs.get(hash)?.document.properties[point];
+  const document = batch.checklistDocs.get(hash)?.document;
+  const asked = document?.properties[splitAnswerName(point).point];
   const { means, within } = asked?.grade ?? UNGRADED;
   const id = `${entry.id}:${point}`;
   batch.defects.put({
     id,
-    number: batch.nextNumber("defects"),
+    // Found again by a later result of the same sample it is the same defect.
+    number: batch.defects.get(id)?.number ?? batch.nextNumber("defects"),
     asset,
     site: batch.assets.get(asset)?.site ?? "",
     checklist,
     point,
-    title: asked?.title ?? point,
+    title: document === undefined ? point : answerTitle(document, inspected.judgement, point),
     grade: means,
     by: within === undefined ? null : addDuration(on as CivilDate, within),
     raisedOn: on,
@@ -38,10 +46,11 @@ function raise(batch: Batch, inspected: Inspected, point: string): void {
  * no note of a later day.
  */
 export function applyVerdicts(batch: Batch, inspected: Inspected): void {
-  const { entry, asset, judgement, on } = inspected;
+  const { entry, asset, judgement, on, before } = inspected;
   const at = inspected.at ?? -1;
   for (const point of Object.keys(judgement.points).sort()) {
     const verdict = judgement.points[point]?.verdict;
+    if (before !== null && before.points[point]?.verdict === verdict) continue;
     if (verdict !== "fail" && verdict !== "pass" && verdict !== "advisory") continue;
     const open = batch.openDefects.get(defectKey(asset, entry.body.checklist.id, point));
     const defect = open === undefined ? undefined : batch.defects.get(open);

@@ -11,7 +11,7 @@ import {
   applyPlace,
   applyWithdrawn,
 } from "./apply-estate.ts";
-import { applyInspection } from "./apply-inspection.ts";
+import { applyInspection, applyResult } from "./apply-inspection.ts";
 import { type Batch, defectKey } from "./batch.ts";
 import { whenDone } from "./when-done.ts";
 
@@ -74,6 +74,9 @@ export function apply(batch: Batch, { entry, leaf }: Sealed): void {
       break;
     case "inspection":
       applyInspection(batch, entry, leaf);
+      break;
+    case "result-received":
+      applyResult(batch, entry, leaf);
       break;
     case "defect-step":
       applyStep(batch, entry, leaf);

@@ -1,10 +1,12 @@
-import { and, eq, or, type SQL } from "drizzle-orm";
+import type { EntryOf, SealedLeaf } from "@roundbook/schemas";
+import { and, asc, eq, or, type SQL } from "drizzle-orm";
 import { among } from "../among.ts";
 import type { Sealed } from "../append-log.ts";
 import type { Db } from "../db.ts";
 import { counters, defects } from "../schema/defects.ts";
 import { lastResults, results } from "../schema/due.ts";
 import { estate } from "../schema/estate.ts";
+import { entries, entryDocs } from "../schema/log.ts";
 import {
   assets,
   assetTypes,
@@ -19,6 +21,7 @@ import {
 } from "../schema/register.ts";
 import { keysOf } from "./keys-of.ts";
 import { Shelf } from "./shelf.ts";
+import { withResult } from "./with-result.ts";
 
 /** What the projections hold for a batch of entries, and what the batch changes in them. */
 export class Batch {
@@ -42,12 +45,15 @@ export class Batch {
   /** Assets whose windows are to be computed again, and types all of whose assets are. */
   readonly dueAssets = new Set<string>();
   readonly dueTypes = new Set<string>();
+  /** Inspections whose samples have got results, with those results and judged with them. */
+  readonly resulted = new Map<string, Sealed<"inspection">>();
   /** Id of the open defect by asset, checklist and point. */
   readonly openDefects = new Map<string, string>();
 
   /** Reads what the entries will touch: a fixed number of queries, however many entries. */
   async load(tx: Db, sealed: readonly Sealed[]): Promise<void> {
     const asked = keysOf(sealed);
+    await this.#loadResulted(tx, asked, sealed[0]?.leaf.seq ?? 0);
     const read = async (
       keys: ReadonlySet<string>,
       load: (keys: ReadonlySet<string>) => Promise<void>,
@@ -67,11 +73,43 @@ export class Batch {
     await read(asked.inspected, async (keys) => {
       await this.lastResults.load(tx, among(lastResults.asset, keys));
       const open = and(among(defects.asset, keys), eq(defects.open, true));
-      await this.#loadDefects(tx, or(open, among(defects.id, asked.defects)));
+      // What a result changes may have been put right since: closed defects have to be known too.
+      const resulted = among(defects.asset, asked.resultedAssets);
+      await this.#loadDefects(tx, or(open, resulted, among(defects.id, asked.defects)));
       await this.counters.load(tx, eq(counters.name, "defects"));
     });
     if (asked.inspected.size === 0 && asked.defects.size > 0)
       await this.#loadDefects(tx, among(defects.id, asked.defects));
+  }
+
+  /** The log holds every entry of the batch already: only those before it count. */
+  async #loadResulted(tx: Db, asked: ReturnType<typeof keysOf>, from: number): Promise<void> {
+    if (asked.resulted.size === 0) return;
+    const one = or(among(entries.id, asked.resulted), eq(entries.kind, "result-received"));
+    const docs = await tx
+      .select({ entry: entryDocs.entry, leaf: entryDocs.leaf })
+      .from(entries)
+      .innerJoin(entryDocs, eq(entryDocs.seq, entries.seq))
+      .where(and(among(entries.asset, asked.resultedAssets), one))
+      .orderBy(asc(entries.seq));
+    for (const doc of docs) {
+      const { entry, leaf }: Sealed = { entry: JSON.parse(doc.entry), leaf: JSON.parse(doc.leaf) };
+      if (entry.kind === "inspection") {
+        this.resulted.set(entry.id, { entry, leaf });
+        asked.documents.add(entry.body.checklist.hash);
+      } else if (entry.kind === "result-received" && leaf.seq < from) {
+        this.takeResult(entry, leaf);
+      }
+    }
+  }
+
+  /** Holds an inspection together with a result of it; gives it as it was and is, if it is held. */
+  takeResult({ body }: EntryOf<"result-received">, { judgement }: SealedLeaf) {
+    const held = this.resulted.get(body.of);
+    if (held === undefined || held.leaf.judgement === null || judgement === null) return undefined;
+    const is = { entry: withResult(held.entry, body), leaf: { ...held.leaf, judgement } };
+    this.resulted.set(body.of, is);
+    return { was: held.leaf.judgement, is };
   }
 
   async #loadDefects(tx: Db, where: SQL | undefined): Promise<void> {

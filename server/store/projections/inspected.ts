@@ -8,4 +8,6 @@ export interface Inspected {
   readonly judgement: Judgement;
   readonly on: number;
   readonly at: number | null;
+  /** As it was judged before, where a result has come since: only what that changes is new. */
+  readonly before: Judgement | null;
 }

@@ -13,6 +13,9 @@ export function keysOf(sealed: readonly Sealed[]) {
     assets: new Set<string>(),
     inspected: new Set<string>(),
     defects: new Set<string>(),
+    /** Inspections whose samples have got results, and their assets. */
+    resulted: new Set<string>(),
+    resultedAssets: new Set<string>(),
   };
   for (const { entry, leaf } of sealed) {
     if (entry.asset !== null) sets.assets.add(entry.asset);
@@ -44,6 +47,13 @@ export function keysOf(sealed: readonly Sealed[]) {
       case "inspection":
         if (entry.asset !== null) sets.inspected.add(entry.asset);
         if (leaf.judgement?.overall === "fail") sets.documents.add(entry.body.checklist.hash);
+        break;
+      case "result-received":
+        if (entry.asset !== null) {
+          sets.inspected.add(entry.asset);
+          sets.resultedAssets.add(entry.asset);
+        }
+        sets.resulted.add(entry.body.of);
         break;
       case "defect-step":
         sets.defects.add(entry.body.defect);

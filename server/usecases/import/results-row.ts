@@ -54,7 +54,11 @@ export function resultsRow(
   const particulars = asThen(desk, row, asset);
   if (particulars.faults.length > 0) return badRow(...particulars.faults);
   const contents: Content[] = [];
-  const judgement = rule.judge.judge({ particulars: particulars.particulars, answers });
+  const judgement = rule.judge.judge({
+    particulars: particulars.particulars,
+    answers,
+    on: day.value,
+  });
   const { id, issue, hash } = rule.issued;
   const body: BodyOf<"inspection"> = {
     checklist: { id, issue, hash },

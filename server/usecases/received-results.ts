@@ -1,0 +1,63 @@
+import { type EntryOf, isSample, type SealedLeaf } from "@roundbook/schemas";
+import { and, asc, eq } from "drizzle-orm";
+import { among } from "../store/among.ts";
+import type { Sealed } from "../store/append-log.ts";
+import type { Db } from "../store/db.ts";
+import { withResult } from "../store/projections/with-result.ts";
+import { entries, entryDocs } from "../store/schema/log.ts";
+
+export interface Received {
+  readonly entry: EntryOf<"result-received">;
+  readonly leaf: SealedLeaf;
+}
+
+const took = ({ body }: EntryOf<"inspection">): boolean =>
+  Object.values(body.answers).some((answer) => isSample(answer as never));
+
+/** What came for samples of these inspections, by inspection, in the order of the log. */
+export async function readReceived(
+  db: Db,
+  inspections: readonly EntryOf<"inspection">[],
+): Promise<ReadonlyMap<string, readonly Received[]>> {
+  const received = new Map<string, Received[]>();
+  const sampled = inspections.filter(took);
+  if (sampled.length === 0) return received;
+  const wanted = new Set(sampled.map(({ id }) => id));
+  const assets = new Set(sampled.flatMap(({ asset }) => asset ?? []));
+  const docs = await db
+    .select({ entry: entryDocs.entry, leaf: entryDocs.leaf })
+    .from(entries)
+    .innerJoin(entryDocs, eq(entryDocs.seq, entries.seq))
+    .where(and(among(entries.asset, assets), eq(entries.kind, "result-received")))
+    .orderBy(asc(entries.seq));
+  for (const doc of docs) {
+    const one: Received = { entry: JSON.parse(doc.entry), leaf: JSON.parse(doc.leaf) };
+    const { of } = one.entry.body;
+    if (wanted.has(of)) received.set(of, [...(received.get(of) ?? []), one]);
+  }
+  return received;
+}
+
+/** Inspections with the results that came for their samples. */
+export async function withReceived(
+  db: Db,
+  inspections: readonly EntryOf<"inspection">[],
+): Promise<readonly EntryOf<"inspection">[]> {
+  const received = await readReceived(db, inspections);
+  return inspections.map((inspection) =>
+    (received.get(inspection.id) ?? []).reduce(
+      (one, { entry }) => withResult(one, entry.body),
+      inspection,
+    ),
+  );
+}
+
+/** The entry of an id as it was sealed; null when the log holds none. */
+export async function findSealed(db: Db, id: string): Promise<Sealed | null> {
+  const [doc] = await db
+    .select({ entry: entryDocs.entry, leaf: entryDocs.leaf })
+    .from(entries)
+    .innerJoin(entryDocs, eq(entryDocs.seq, entries.seq))
+    .where(eq(entries.id, id));
+  return doc ? { entry: JSON.parse(doc.entry), leaf: JSON.parse(doc.leaf) } : null;
+}
