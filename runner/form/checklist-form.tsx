@@ -1,4 +1,5 @@
-import type { Judge } from "@roundbook/schemas";
+import { type Judge, worded } from "@roundbook/schemas";
+import { useMemo } from "react";
 import { FilledForm } from "./filled-form.tsx";
 import type { ChecklistFormProps } from "./form-props.ts";
 import { Loading } from "./look/empty.tsx";
@@ -28,8 +29,15 @@ export function ChecklistForm(props: ChecklistFormProps) {
   }
 }
 
-const Ready = (props: ChecklistFormProps & { readonly judge: Judge }) => (
-  <ChecklistTitles value={props.document}>
-    <FilledForm {...props} />
-  </ChecklistTitles>
-);
+const Ready = (props: ChecklistFormProps & { readonly judge: Judge }) => {
+  const { document: data, language } = props;
+  const document = useMemo(
+    () => (language === undefined ? data : worded(data, language)),
+    [data, language],
+  );
+  return (
+    <ChecklistTitles value={document}>
+      <FilledForm {...props} document={document} data={data} />
+    </ChecklistTitles>
+  );
+};

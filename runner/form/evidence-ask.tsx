@@ -41,7 +41,7 @@ export function EvidenceAsk({ point, judgement, items, onChange, photos }: Evide
         grade={verdict === "fail" ? point.definition.grade : undefined}
       />
       <Photos
-        title={point.definition.title}
+        title={point.title}
         hashes={shots}
         most={MOST}
         door={photos}

@@ -1,4 +1,4 @@
-import type { Judge, Judgement } from "@roundbook/schemas";
+import type { Checklist, Judge, JudgeInput, Judgement } from "@roundbook/schemas";
 import { useCallback, useMemo, useState } from "react";
 import { CautionsView } from "./cautions-view.tsx";
 import { FIELD_KINDS } from "./fields/registry.ts";
@@ -8,17 +8,26 @@ import type { ChecklistFormProps } from "./form-props.ts";
 import { Button, Buttons } from "./look/button.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import type { Filled } from "./model/filled.ts";
-import { sectionsOf } from "./model/sections.ts";
+import { readingsBefore } from "./model/readings-before.ts";
+import { repeatsKey, sectionsOf } from "./model/sections.ts";
 import { fieldProps, SectionView } from "./section-view.tsx";
 import { useFilling } from "./use-filling.ts";
 import { useOpened } from "./use-opened.ts";
 import { type Place, useSteps } from "./use-steps.ts";
+import { useSurroundings } from "./use-surroundings.ts";
+import { useWorded } from "./use-worded.ts";
 
 const NOTHING = {};
 const NONE: readonly string[] = [];
 
-export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }) {
-  const { document, judge, particulars, keepPhoto, photoUrl } = props;
+export interface FilledFormProps extends ChecklistFormProps {
+  readonly judge: Judge;
+  /** The document as it is judged and kept; `document` is the same in the reader's language. */
+  readonly data: Checklist;
+}
+
+export function FilledForm(props: FilledFormProps) {
+  const { document, data, judge, particulars, keepPhoto, photoUrl } = props;
   const { previous = NOTHING, openDefects = NOTHING, cautionsRead = false } = props;
   const { t } = useMessages();
   const photos = useMemo(() => ({ keepPhoto, photoUrl }), [keepPhoto, photoUrl]);
@@ -26,14 +35,28 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
     answers: props.initialAnswers ?? NOTHING,
     evidence: props.initialEvidence ?? NOTHING,
     declared: props.initialDeclared ?? NONE,
+    waits: props.initialWaits ?? NOTHING,
   }));
-  const filling = useFilling(document, initial, props.onAnswersChange);
-  const { answers, evidence } = filling.filled;
-  const judgement = useMemo<Judgement>(
-    () => judge.judge({ particulars, answers, evidence }),
-    [judge, particulars, answers, evidence],
+  const before = useMemo(
+    () => props.previousAnswers ?? readingsBefore(previous),
+    [props.previousAnswers, previous],
   );
-  const all = useMemo(() => sectionsOf(document, t("form.points")), [document, t]);
+  const filling = useFilling(data, initial, props.onAnswersChange);
+  const { answers, evidence } = filling.filled;
+  const about = useSurroundings(props);
+  const { on } = about;
+  const input = useMemo<JudgeInput>(
+    () => ({ particulars, answers, evidence, on, previous: before }),
+    [particulars, answers, evidence, on, before],
+  );
+  const judged = useMemo<Judgement>(() => judge.judge(input), [judge, input]);
+  const judgement = useWorded(judged, data, document, props.language);
+  const key = repeatsKey(judgement.repeats);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the repeats.
+  const all = useMemo(
+    () => sectionsOf(document, t("form.points"), judgement.repeats),
+    [document, t, key],
+  );
   const cautions = document.cautions ?? NONE;
   const [read, setRead] = useState(cautionsRead || cautions.length === 0);
   const steps = useSteps(all, judgement, answers, !read);
@@ -43,8 +66,7 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
     section,
     judge,
     judgement,
-    particulars,
-    filled: filling.filled,
+    input,
   });
 
   const [followed, setFollowed] = useState<string>();
@@ -53,6 +75,7 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
     if (props.at !== undefined) steps.goToPoint(props.at);
   }
 
+  const step = opened && FIELD_KINDS[opened.point.kind].step?.(opened);
   const go = (to: Place) => steps.go(to);
   const next = () => {
     if (ahead === undefined) return;
@@ -60,9 +83,12 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
       setRead(true);
       props.onCautionsRead?.();
     }
-    const kind = opened && FIELD_KINDS[opened.point.kind];
-    if (opened && kind?.holds?.({ ...opened, answer: answers[opened.point.id] })) {
-      opened.onDraft({ ...opened.draft, asked: true });
+    if (opened && step) {
+      opened.onDraft(step.draft);
+      const wait = filling.filled.waits[opened.point.id];
+      // The clock of a wait runs on for the next reading.
+      if (step.to !== undefined && wait?.readAt !== undefined)
+        filling.setWait(opened.point.id, { startedAt: wait.startedAt });
       return;
     }
     go(ahead.to);
@@ -82,7 +108,7 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
       <FinishView {...props} {...{ filling, judgement, steps, sections: all }} />
     ) : (
       <SectionView
-        {...{ section, judgement, filling, previous, openDefects, photos, opened, onOpen }}
+        {...{ section, judgement, filling, previous, openDefects, photos, opened, about, onOpen }}
         count={steps.sections.length}
         clock={props.clock}
       />
@@ -91,16 +117,18 @@ export function FilledForm(props: ChecklistFormProps & { readonly judge: Judge }
   const label =
     place.at === "cautions"
       ? t("caution.begin")
-      : ahead?.names
-        ? t("form.next-to", { to: ahead.names })
-        : t("form.to-finish");
+      : step?.to !== undefined
+        ? t("readings.next", { number: step.to })
+        : ahead?.names
+          ? t("form.next-to", { to: ahead.names })
+          : t("form.to-finish");
   const Dock = opened && FIELD_KINDS[opened.point.kind].Dock;
   const dock =
     place.at === "finish" ? (
-      <FinishDock {...props} {...{ filling, judgement, back }} onBack={go} />
+      <FinishDock {...props} {...{ filling, judgement, judged, back }} onBack={go} />
     ) : opened && Dock ? (
       <Dock
-        {...fieldProps({ opened, filling, judgement, previous, photos })}
+        {...fieldProps({ opened, filling, judgement, previous, photos, about })}
         ahead={{ label, go: next }}
         leftHanded={props.leftHanded ?? false}
       />

@@ -7,6 +7,7 @@ import { WordButton } from "./look/word.tsx";
 import { gradeSentence } from "./messages/grade-words.ts";
 import { useMessages } from "./messages/messages.tsx";
 import { answerWords } from "./model/answer-words.ts";
+import { fullTitle } from "./model/full-title.ts";
 import type { Section } from "./model/sections.ts";
 import { PointDetails } from "./point-details.tsx";
 import type { Filling } from "./use-filling.ts";
@@ -47,9 +48,9 @@ export function FinishDefects({
               number={point.number}
               question={
                 <strong>
-                  {point.definition.title}
+                  {fullTitle(t, point)}
                   {answer !== undefined &&
-                    `${point.definition.title.endsWith("?") ? " " : ": "}${answerWords(t, point, answer)}`}
+                    `${point.title.endsWith("?") ? " " : ": "}${answerWords(t, point, answer)}`}
                 </strong>
               }
               answer={<WordButton onClick={() => onGo(point.id)}>{t("answer.change")}</WordButton>}

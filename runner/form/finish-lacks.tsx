@@ -5,6 +5,8 @@ import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
 import { WordButton, WordList } from "./look/word.tsx";
 import { useMessages } from "./messages/messages.tsx";
+import { useTitled } from "./messages/titled.tsx";
+import { fullTitle } from "./model/full-title.ts";
 import { type Lack, lacksOf } from "./model/lacking.ts";
 import type { FormPoint, Section } from "./model/sections.ts";
 import { isUntouched } from "./model/untouched.ts";
@@ -21,12 +23,16 @@ export interface FinishLacksProps {
 
 /** What is still to do, each with a way there; an unanswered point may be declared not checked. */
 export function FinishLacks({ document, judgement, filling, sections, onGo }: FinishLacksProps) {
-  const { t, say } = useMessages();
+  const { t } = useMessages();
+  const titled = useTitled();
   const { answers, evidence, told } = lacksOf(document, judgement);
   const points = new Map(
     sections.flatMap((section) => section.points.map((point) => [point.id, point])),
   );
-  const all = byPoint([...answers, ...evidence, ...told]);
+  // Pending samples have a heading of their own.
+  const all = byPoint(
+    [...answers, ...evidence, ...told].filter(({ problem }) => problem.code !== "result-awaited"),
+  );
   if (isUntouched(filling.filled.answers) && all.length === 0) {
     return (
       <LeafWords>
@@ -45,8 +51,8 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
             <Fragment key={point.id}>
               <Point
                 number={point.number}
-                question={point.definition.title}
-                help={lacks.map(({ problem }) => say(problem)).join(" ")}
+                question={fullTitle(t, point)}
+                help={lacks.map(({ problem }) => titled(problem)).join(" ")}
               />
               <PointDetails>
                 <Ways {...{ lacks, point, filling, onGo }} />

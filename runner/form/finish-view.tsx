@@ -2,6 +2,7 @@ import type { Judgement } from "@roundbook/schemas";
 import { useState } from "react";
 import { FinishDefects } from "./finish-defects.tsx";
 import { FinishLacks } from "./finish-lacks.tsx";
+import { FinishPending } from "./finish-pending.tsx";
 import type { ChecklistFormProps } from "./form-props.ts";
 import { Button, Buttons } from "./look/button.tsx";
 import { LeafWords } from "./look/margin-block.tsx";
@@ -20,6 +21,13 @@ export interface FinishProps extends ChecklistFormProps {
   readonly judgement: Judgement;
 }
 
+interface DockProps extends FinishProps {
+  /** As it was judged, in the document's own words: this is what is kept. */
+  readonly judged: Judgement;
+  readonly back: Place | undefined;
+  onBack(to: Place): void;
+}
+
 /** Everything before it is written: verdict, what is lacking, defects, what is due next. */
 export function FinishView(
   props: FinishProps & { readonly steps: Steps; readonly sections: readonly Section[] },
@@ -31,6 +39,7 @@ export function FinishView(
     <>
       <OverallLine document={document} issue={issue} judgement={judgement} />
       <FinishLacks {...{ document, judgement, filling, sections }} onGo={steps.goToPoint} />
+      <FinishPending {...{ judgement, sections, filling }} onGo={steps.goToPoint} />
       <Scores document={document} judgement={judgement} />
       <FinishDefects {...{ judgement, sections, filling, openDefects }} onGo={steps.goToPoint} />
       {next !== undefined && (
@@ -45,10 +54,8 @@ export function FinishView(
 }
 
 /** *Back* and the button that writes the inspection, with the reason where it may not be pressed. */
-export function FinishDock(
-  props: FinishProps & { readonly back: Place | undefined; onBack(to: Place): void },
-) {
-  const { document, judgement, filling, back, onBack, onFinish } = props;
+export function FinishDock(props: DockProps) {
+  const { document, judgement, judged, filling, back, onBack, onFinish } = props;
   const { t } = useMessages();
   const [without, setWithout] = useState(false);
   const [writing, setWriting] = useState(false);
@@ -58,7 +65,7 @@ export function FinishDock(
     if (stop !== undefined || onFinish === undefined || writing) return;
     setWriting(true);
     try {
-      await filling.submit((filled) => onFinish({ ...filled, judgement }));
+      await filling.submit((filled) => onFinish({ ...filled, judgement: judged }));
     } finally {
       setWriting(false);
     }

@@ -59,6 +59,6 @@ export { ChecklistTitles, titleOf, useTitled, withTitles } from "./messages/titl
 export { whyWords } from "./messages/why-words.ts";
 export { type Words, wordsOf } from "./messages/words-of.ts";
 export { type Contents as WrittenContents, writtenWords } from "./model/answer-words.ts";
-export type { Filled } from "./model/filled.ts";
+export type { Filled, Wait } from "./model/filled.ts";
 export { parseReading } from "./model/reading-text.ts";
 export { type JudgeState, useJudge } from "./use-judge.ts";

@@ -7,12 +7,15 @@ import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import { ChecklistTitles } from "./messages/titled.tsx";
+import { picturesIn } from "./model/answer-parts.ts";
 import { absenceNote, type Contents, writtenWords } from "./model/answer-words.ts";
-import { type FormPoint, sectionsOf } from "./model/sections.ts";
+import { type FormPoint, type Repeats, sectionsOf } from "./model/sections.ts";
+import { isStopped } from "./model/walk.ts";
 import { OverallLine } from "./overall-line.tsx";
 import { PointAnswer } from "./point-answer.tsx";
 import { PointDetails } from "./point-details.tsx";
 import { Scores } from "./scores.tsx";
+import { StoppedPoint } from "./stopped-point.tsx";
 
 export interface InspectionViewProps {
   /** The very document the inspection names by its hash: its wording is printed, not today's. */
@@ -27,18 +30,29 @@ export interface InspectionViewProps {
   readonly photoUrl: PhotoDoor["photoUrl"];
 }
 
+const NO_REPEATS: Repeats = {};
+
 /** A sealed inspection, read only. Nothing is judged again here. */
 export function InspectionView(props: InspectionViewProps) {
   const { document, issue, judgement } = props;
   const { t } = useMessages();
-  const sections = useMemo(() => sectionsOf(document, t("form.points")), [document, t]);
+  // A judgement sealed before there were repeats has none.
+  const repeats = (judgement as Partial<Judgement>).repeats ?? NO_REPEATS;
+  const sections = useMemo(
+    () => sectionsOf(document, t("form.points"), repeats),
+    [document, t, repeats],
+  );
   return (
     <ChecklistTitles value={document}>
       <OverallLine document={document} issue={issue} judgement={judgement} />
       <Scores document={document} judgement={judgement} />
       {sections.map((section) => (
         <div key={section.key}>
-          <PlaceHeading number={section.number} title={section.title} />
+          <PlaceHeading
+            number={section.number}
+            title={section.title}
+            aside={section.under ?? undefined}
+          />
           {section.points.map((point) => (
             <SealedPoint key={point.id} {...props} point={point} />
           ))}
@@ -63,7 +77,7 @@ function SealedPoint({
   const judged: PointJudgement | undefined = judgement.points[point.id];
   const items = evidence[point.id] ?? [];
   const hashes = [
-    ...(Array.isArray(answer) ? (answer as readonly string[]) : []),
+    ...picturesIn(point.kind, answer),
     ...items.flatMap(({ sha256 }) => (sha256 === undefined ? [] : [sha256])),
   ];
   const notes = items.flatMap(({ note }) =>
@@ -77,15 +91,17 @@ function SealedPoint({
     }),
     [photoUrl],
   );
+  if (isStopped(judged))
+    return <StoppedPoint {...{ point, answer, contents }} judgement={judged} />;
   if (judged?.asked === false && answer === undefined) return null;
   return (
     <>
       <Point
         number={point.number}
-        question={point.definition.title}
+        question={point.title}
         help={absenceNote(t, answer, contents)}
         answer={
-          answer === undefined ? (
+          answer === undefined && point.kind !== "calculated" ? (
             <span className="answer-none">{t("inspection.unanswered")}</span>
           ) : (
             <PointAnswer
@@ -104,6 +120,7 @@ function SealedPoint({
               quantity={point.definition.quantity}
               judgement={judged}
               limits={judged.limits}
+              all={point.kind === "date"}
             />
           )}
           {notes.map((note) => (
@@ -111,7 +128,7 @@ function SealedPoint({
               {note}
             </p>
           ))}
-          <Photos title={point.definition.title} hashes={hashes} most={0} door={door} />
+          <Photos title={point.title} hashes={hashes} most={0} door={door} />
         </PointDetails>
       )}
     </>

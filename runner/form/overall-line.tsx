@@ -1,7 +1,7 @@
 import type { Checklist, Judgement } from "@roundbook/schemas";
 import { Verdict } from "./look/verdict.tsx";
 import { useMessages } from "./messages/messages.tsx";
-import { tallyOf } from "./model/tally.ts";
+import { pendingOf, tallyOf } from "./model/tally.ts";
 
 export interface OverallLineProps {
   readonly document: Checklist;
@@ -14,6 +14,7 @@ export function OverallLine({ document, issue, judgement }: OverallLineProps) {
   const { t } = useMessages();
   const { overall } = judgement;
   const { asked, verdicts } = tallyOf(judgement);
+  const pending = pendingOf(judgement).length;
   const parts = verdicts.map(({ verdict, count }) => t(`tally.${verdict}`, { count }));
   return (
     <div className="overall leaf-words">
@@ -26,6 +27,11 @@ export function OverallLine({ document, issue, judgement }: OverallLineProps) {
           <strong>{t("finish.points", { count: asked })}</strong> {parts.join(", ")}
         </p>
       </div>
+      {pending > 0 && (
+        <p>
+          <strong>{t("pending.says", { count: pending })}</strong> {t("pending.none")}
+        </p>
+      )}
       <p className="second">
         {issue === undefined
           ? t("finish.limits-of", { title: document.title })

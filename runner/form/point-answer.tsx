@@ -1,8 +1,8 @@
-import type { Answer as GivenAnswer, PointJudgement } from "@roundbook/schemas";
+import type { Answer as GivenAnswer, PointJudgement, PointKind } from "@roundbook/schemas";
 import { Answer } from "./look/point.tsx";
 import { Verdict } from "./look/verdict.tsx";
 import { useMessages } from "./messages/messages.tsx";
-import { answerWords, type Contents } from "./model/answer-words.ts";
+import { answerWords, type Contents, valueWords } from "./model/answer-words.ts";
 import type { FormPoint } from "./model/sections.ts";
 
 export interface PointAnswerProps {
@@ -15,6 +15,16 @@ export interface PointAnswerProps {
   readonly contents?: Contents;
 }
 
+/** Kinds whose pass says how good a figure is, so that it is shown too. */
+const MEASURED: ReadonlySet<PointKind> = new Set([
+  "reading",
+  "readings",
+  "graded",
+  "count",
+  "date",
+  "sample",
+]);
+
 /** What stands at the right of a point. Without an answer no verdict is shown, least of all a pass. */
 export function PointAnswer({
   point,
@@ -25,10 +35,11 @@ export function PointAnswer({
   contents,
 }: PointAnswerProps) {
   const { t } = useMessages();
+  const verdict = judgement?.verdict ?? null;
+  if (point.kind === "calculated") return <WorkedOut {...{ point, judgement, open }} />;
   if (answer === undefined)
     return open ? null : <span className="answer-none">{t("answer.none")}</span>;
-  const verdict = judgement?.verdict ?? null;
-  const measured = point.kind === "reading" || point.kind === "graded";
+  const measured = MEASURED.has(point.kind);
   const shown =
     verdict !== null && verdict !== "not-counted" && (open || measured || verdict !== "pass");
   return (
@@ -39,6 +50,27 @@ export function PointAnswer({
         </Answer>
       )}
       {shown && <Verdict verdict={verdict} word={t(`verdict.${verdict}`)} live={open} />}
+    </>
+  );
+}
+
+/** A value nobody wrote, so in ink; without one nothing is shown as judged. */
+function WorkedOut({
+  point,
+  judgement,
+  open,
+}: Pick<PointAnswerProps, "point" | "judgement" | "open">) {
+  const { t } = useMessages();
+  const value = judgement?.value;
+  if (value === undefined)
+    return open ? null : <span className="answer-none">{t("calculated.none")}</span>;
+  const verdict = judgement?.verdict ?? null;
+  return (
+    <>
+      {!open && <strong>{valueWords(point, value)}</strong>}
+      {verdict !== null && verdict !== "not-counted" && (
+        <Verdict verdict={verdict} word={t(`verdict.${verdict}`)} live={open} />
+      )}
     </>
   );
 }

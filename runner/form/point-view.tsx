@@ -8,7 +8,9 @@ import { WordButton, WordList } from "./look/word.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import { absenceNote } from "./model/answer-words.ts";
 import type { FormPoint } from "./model/sections.ts";
+import { isStopped } from "./model/walk.ts";
 import { PointAnswer } from "./point-answer.tsx";
+import { StoppedPoint } from "./stopped-point.tsx";
 import { takeFocus } from "./take-focus.ts";
 
 interface Shown {
@@ -28,11 +30,12 @@ export const PointRow = memo(
     onOpen,
   }: Shown & { onOpen(id: string): void }) {
     const { t } = useMessages();
+    if (isStopped(judgement)) return <StoppedPoint {...{ point, answer, judgement }} />;
     return (
       <Point
         id={`point-${point.id}`}
         number={point.number}
-        question={point.definition.title}
+        question={point.title}
         help={absenceNote(t, answer)}
         answer={<PointAnswer {...{ point, answer, judgement, declared }} open={false} />}
         onToggle={() => onOpen(point.id)}
@@ -44,7 +47,9 @@ export const PointRow = memo(
     before.answer === after.answer &&
     before.declared === after.declared &&
     before.onOpen === after.onOpen &&
-    before.judgement?.verdict === after.judgement?.verdict,
+    before.judgement?.verdict === after.judgement?.verdict &&
+    before.judgement?.value === after.judgement?.value &&
+    before.judgement?.asked === after.judgement?.asked,
 );
 
 export interface OpenPointProps extends FieldProps {
@@ -85,7 +90,7 @@ export function OpenPoint(props: OpenPointProps) {
       <Point
         id={`point-${point.id}`}
         number={point.number}
-        question={point.definition.title}
+        question={point.title}
         help={absenceNote(t, answer) ?? point.definition.description}
         answer={<PointAnswer {...{ point, answer, judgement, declared }} open />}
         open

@@ -5,7 +5,7 @@ import type { Draft, FieldProps, LastReading, PhotoDoor } from "./fields/field.t
 import { openingDraft } from "./fields/reading-entry.ts";
 import { GroupLine } from "./group-line.tsx";
 import { PlaceHeading } from "./look/place-heading.tsx";
-import { useMessages } from "./messages/messages.tsx";
+import { type Messages, useMessages } from "./messages/messages.tsx";
 import { declarable, declaredIn } from "./model/group-answer.ts";
 import type { FormPoint, Section } from "./model/sections.ts";
 import { OpenPoint, PointRow } from "./point-view.tsx";
@@ -21,8 +21,12 @@ export interface SectionViewProps {
   readonly photos: PhotoDoor;
   readonly opened: OpenedPoint | undefined;
   readonly clock: (() => string) | undefined;
+  readonly about: Surroundings;
   onOpen(id: string | null): void;
 }
+
+/** What fields know of the world outside the form. */
+export type Surroundings = Pick<FieldProps, "now" | "on" | "signer">;
 
 /** What the open point's field and the pad at the foot share. */
 export interface OpenedPoint {
@@ -31,6 +35,8 @@ export interface OpenedPoint {
   onDraft(draft: Draft): void;
   /** The limits that apply now, known before anything is written. */
   readonly limits: readonly LimitJudgement[];
+  /** How many readings are asked for, where that can be told. */
+  readonly expected: number | undefined;
   readonly absenceOpen: boolean;
   onAbsence(open: boolean): void;
 }
@@ -51,7 +57,7 @@ export function SectionView(props: SectionViewProps) {
       <PlaceHeading
         number={section.number}
         title={section.title}
-        aside={count > 1 ? t("form.part", { number: section.number, count }) : undefined}
+        aside={partWords(t, section, count)}
       />
       {section.groupAnswer && (
         <GroupLine
@@ -80,6 +86,12 @@ export function SectionView(props: SectionViewProps) {
   );
 }
 
+/** "Sockets, part 3 of 7" */
+function partWords(t: Messages["t"], { under, number }: Section, count: number) {
+  if (under !== null) return t("repeat.part", { group: under, number, count });
+  return count > 1 ? t("form.part", { number, count }) : undefined;
+}
+
 const NO_EVIDENCE: Evidence[string] = [];
 
 function Opened(props: SectionViewProps & { readonly opened: OpenedPoint }) {
@@ -96,6 +108,8 @@ function Opened(props: SectionViewProps & { readonly opened: OpenedPoint }) {
         onClose={() => onOpen(null)}
         onClear={() => {
           filling.setAnswer(point.id, undefined);
+          if (answers[point.id] !== undefined && filling.filled.waits[point.id] !== undefined)
+            filling.setWait(point.id, undefined);
           opened.onDraft(openingDraft(point, undefined));
         }}
         openDefect={openDefects[point.id]}
@@ -118,18 +132,22 @@ function Opened(props: SectionViewProps & { readonly opened: OpenedPoint }) {
 
 /** The open point as its field and its pad see it. */
 export function fieldProps(
-  props: Pick<SectionViewProps, "filling" | "judgement" | "previous" | "photos"> & {
+  props: Pick<SectionViewProps, "filling" | "judgement" | "previous" | "photos" | "about"> & {
     readonly opened: OpenedPoint;
   },
 ): FieldProps {
-  const { opened, filling, judgement, previous, photos } = props;
+  const { opened, filling, judgement, previous, photos, about } = props;
   const { id } = opened.point;
   return {
+    ...about,
     point: opened.point,
     answer: filling.filled.answers[id],
     onAnswer: (answer) => filling.setAnswer(id, answer),
     judgement: judgement.points[id],
     limits: opened.limits,
+    expected: opened.expected,
+    wait: filling.filled.waits[id],
+    onWait: (wait) => filling.setWait(id, wait),
     last: previous[id],
     draft: opened.draft,
     onDraft: opened.onDraft,

@@ -1,7 +1,7 @@
 import type { Answer, Checklist, EvidenceItem } from "@roundbook/schemas";
 import { useMemo } from "react";
 import { useForm, useWatch } from "react-hook-form";
-import { type Filled, type FilledValues, toFilled } from "./model/filled.ts";
+import { type Filled, type FilledValues, toFilled, type Wait } from "./model/filled.ts";
 import { answersResolver } from "./resolver.ts";
 
 export interface Filling {
@@ -9,6 +9,7 @@ export interface Filling {
   /** `undefined` clears. An answer of its own takes a point out of its group's declaration. */
   setAnswer(id: string, answer: Answer | undefined): void;
   setEvidence(id: string, items: readonly EvidenceItem[]): void;
+  setWait(id: string, wait: Wait | undefined): void;
   declare(ids: readonly string[]): void;
   withdraw(ids: readonly string[]): void;
   /** Calls back when the answers fit the checklist. */
@@ -26,6 +27,7 @@ export function useFilling(
       answers: { ...initial.answers },
       evidence: { ...initial.evidence },
       declared: [...initial.declared],
+      waits: { ...initial.waits },
     },
     resolver: answersResolver(document),
   });
@@ -46,6 +48,10 @@ export function useFilling(
     },
     setEvidence(id, items) {
       setValue(`evidence.${id}`, items.length > 0 ? items : undefined);
+      changed();
+    },
+    setWait(id, wait) {
+      setValue(`waits.${id}`, wait);
       changed();
     },
     declare(ids) {

@@ -31,7 +31,7 @@ export function useSteps(
   const sections = askedOf(all, judgement);
   const enter = (section: Section | undefined): Place =>
     section
-      ? { at: "section", key: section.key, open: firstOpen(section, answers) }
+      ? { at: "section", key: section.key, open: firstOpen(section, answers, judgement) }
       : { at: "finish" };
   const [kept, go] = useState<Place>(() => (cautions ? { at: "cautions" } : enter(sections[0])));
 
@@ -44,7 +44,7 @@ export function useSteps(
 
   const ahead = (): Steps["ahead"] => {
     if (place.at === "finish") return undefined;
-    const next = section && nextOpen(section, answers, open);
+    const next = section && nextOpen(section, answers, judgement, open);
     if (section && next) {
       return { to: { at: "section", key: section.key, open: next.id }, names: next.number };
     }

@@ -86,6 +86,7 @@ export const BOOK_WORDS = {
     "Done {day}, from old papers. Not evidenced here, never counted as proof.",
   "entry.status-changed": "Now {status}",
   "entry.defect-step": "Defect {step}",
+  "entry.result-received": "Result of a sample received",
   "entry.correction": "Correction of an earlier entry",
   "entry.estate-named": "The book of {name} begins",
   "entry.person-added": "Person added",

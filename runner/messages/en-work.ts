@@ -49,6 +49,7 @@ export const WORK_WORDS = {
   "fill.leave-keep": "Keep it for later",
   "fill.open-defect": "Defect {number} is open here.",
   "fill.status": "{number} is not in service. A check alone does not bring it back.",
+  "fill.language": "Language of this checklist",
   "fill.auditor": "An auditor reads the book and writes nothing in it.",
   "not.title": "Not completed",
   "not.why": "Why it was not completed",
@@ -76,6 +77,8 @@ export const WORK_WORDS = {
   "written.to-go": "{count} to go",
   "written.round": "The round",
   "written.open": "Open {number}",
+  "written.pending":
+    "Pending: result awaited of {count} {count|sample|samples}. It stays undecided until then.",
   "written.defect": "{count} {count|defect is|defects are} raised, once it is sealed.",
   "device.second": "{name}, signed in",
   "device.refused": "Refused: a person must look",

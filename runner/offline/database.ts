@@ -8,6 +8,7 @@ import type {
   SiteBundle,
 } from "@roundbook/schemas";
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import type { Wait } from "../form/index.ts";
 
 /** An inspection under way: saved as each answer is given, so that a killed tab reopens where it was. */
 export interface Draft {
@@ -23,6 +24,8 @@ export interface Draft {
   readonly evidence: Evidence;
   readonly declared: readonly string[];
   readonly cautionsAt: number | null;
+  /** Waits that were started; drafts kept by an older app have none. */
+  readonly waits?: Readonly<Record<string, Wait>>;
 }
 
 /** What the device shows of an entry without opening it. */

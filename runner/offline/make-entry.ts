@@ -7,6 +7,7 @@ import {
   type Entry,
   entryBytes,
   type SignedEntry,
+  splitAnswerName,
   toHex,
   type WrittenText,
 } from "@roundbook/schemas";
@@ -34,16 +35,22 @@ export class Commitments {
     return typeof text === "string" ? this.of(text) : text;
   }
 
-  /** Answers with every text a person wrote (text points, notes on absences) committed. */
+  /**
+   * Answers with every text a person wrote committed: text points, names that signed, notes on
+   * absences. What stands on a bottle is no text of a person and stays, so that its result finds it.
+   */
   async answers(answers: Answers, textPoints: ReadonlySet<string>): Promise<Answers> {
     const committed: [string, Answers[string]][] = [];
-    for (const [point, answer] of Object.entries(answers)) {
-      if (typeof answer === "string" && textPoints.has(point)) {
-        committed.push([point, await this.of(answer)]);
+    for (const [name, answer] of Object.entries(answers)) {
+      const isText = textPoints.has(splitAnswerName(name).point);
+      if (typeof answer === "string" && isText) {
+        committed.push([name, await this.of(answer)]);
+      } else if (typeof answer === "object" && "signedBy" in answer) {
+        committed.push([name, { ...answer, signedBy: await this.written(answer.signedBy) }]);
       } else if (typeof answer === "object" && "absent" in answer && answer.absent.note) {
         const note = await this.written(answer.absent.note);
-        committed.push([point, { absent: { ...answer.absent, note } }]);
-      } else committed.push([point, answer]);
+        committed.push([name, { absent: { ...answer.absent, note } }]);
+      } else committed.push([name, answer]);
     }
     return Object.fromEntries(committed);
   }

@@ -10,6 +10,8 @@ export interface Settings {
   readonly hand: "right" | "left";
   readonly ink: "light" | "dark" | "system";
   readonly site: string | null;
+  /** The language checklists are shown in, where they have it; null for their own. */
+  readonly language: string | null;
 }
 
 const DEFAULTS: Settings = {
@@ -18,6 +20,7 @@ const DEFAULTS: Settings = {
   hand: "right",
   ink: "system",
   site: null,
+  language: null,
 };
 
 export const OFFLINE_DAYS = 30;

@@ -5,7 +5,7 @@ import {
   type OverallVerdict,
   parseCivilDate,
 } from "@roundbook/schemas";
-import { dayAndMonth, english, Verdict } from "../form/index.ts";
+import { dayAndMonth, english, printQuantity, Verdict } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 
 /** Wall time of an instant in the reader's own zone, "10:58". */
@@ -111,6 +111,14 @@ const wordsOfKind = (
         }),
         words: text(entry.body.note),
       };
+    case "result-received": {
+      const { result, note } = entry.body;
+      const { value, unit, comparator } = result;
+      return {
+        title: book("entry.result-received"),
+        words: [printQuantity(value, unit, { comparator }), text(note)].filter(Boolean).join(". "),
+      };
+    }
     case "correction":
       return { title: book("entry.correction"), words: text(entry.body.note) };
     case "estate-named":

@@ -1,3 +1,4 @@
+import { formatCivilDate } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { useLocation, useParams } from "wouter";
@@ -26,6 +27,7 @@ import { DraftKeeper } from "./draft-keeper.ts";
 import { todayAt } from "./due-of.tsx";
 import { clockTime } from "./entry-words.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
+import { LanguageChoice } from "./language-choice.tsx";
 import { NotCompletedSheet } from "./not-completed-sheet.tsx";
 import { type ToFill, useToFill } from "./use-fill.ts";
 import { useWrite } from "./use-write.ts";
@@ -73,6 +75,7 @@ const freshDraft = (given: ToFill, person: string, now: number): Draft => ({
   evidence: {},
   declared: [],
   cautionsAt: null,
+  waits: {},
 });
 
 /** Keeps the draft of this page, whatever happens to the page. */
@@ -123,7 +126,7 @@ const usePhotos = () => {
 };
 
 const Filling = ({ given }: { readonly given: ToFill }) => {
-  const { now, settings, person } = useDevice();
+  const { now, settings, changeSettings, person } = useDevice();
   const { asset, bundle, issue } = given;
   const [, navigate] = useLocation();
   const queries = useQueryClient();
@@ -133,6 +136,8 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
   const [attempting, setAttempting] = useState(false);
   const [start] = useState(() => given.draft ?? freshDraft(given, person.id, now()));
   const draft = useRef(start);
+  const language = settings.language ?? undefined;
+  const onLanguage = (chosen: string) => changeSettings({ language: chosen });
   const today = todayAt(bundle.site.zone, now(), settings.clockOffset);
 
   const keep = (change: Partial<Draft>) => {
@@ -181,11 +186,17 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       initialAnswers={start.answers}
       initialEvidence={start.evidence}
       initialDeclared={start.declared}
+      initialWaits={start.waits}
+      language={language}
       previous={given.previous}
+      previousAnswers={given.previousAnswers}
+      now={now}
+      on={formatCivilDate(today)}
+      signer={person.name}
       openDefects={openDefects}
       cautionsRead={start.cautionsAt !== null}
       onCautionsRead={() => keep({ cautionsAt: now() })}
-      onAnswersChange={({ answers, evidence, declared }) => keep({ answers, evidence, declared })}
+      onAnswersChange={keep}
       onFinish={finish}
       nextDue={(judgement) => (
         <NextDue
@@ -233,6 +244,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
           {asset.status !== "in-service" && (
             <StateLine>{work("fill.status", { number: asset.number })}</StateLine>
           )}
+          <LanguageChoice document={issue.document} {...{ language, onLanguage }} />
           {page}
           <LeafWords>
             <WordButton quiet onClick={() => setAttempting(true)}>

@@ -1,4 +1,4 @@
-import type { AssetRow, ChecklistRow, LastResult, SiteBundle } from "@roundbook/schemas";
+import type { Answers, AssetRow, ChecklistRow, LastResult, SiteBundle } from "@roundbook/schemas";
 import { useQuery } from "@tanstack/react-query";
 import type { LastReading } from "../form/index.ts";
 import type { Draft } from "../offline/database.ts";
@@ -12,6 +12,8 @@ export interface ToFill {
   readonly issue: ChecklistRow;
   readonly draft: Draft | undefined;
   readonly previous: Readonly<Record<string, LastReading>>;
+  /** Answers of the last complete inspection, where the checklist compares with them. */
+  readonly previousAnswers: Answers | undefined;
   /** A sentence by point about a defect already open there. */
   readonly openDefects: Readonly<Record<string, number>>;
 }
@@ -54,6 +56,7 @@ export const useToFill = (assetId: string, checklistHash: string) => {
         issue,
         draft: await loadDraft(database, assetId, checklistHash),
         previous: previousOf(last),
+        previousAnswers: last?.previous,
         openDefects: Object.fromEntries(defects.map((one) => [one.point, one.number])),
       };
     },

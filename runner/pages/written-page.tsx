@@ -119,6 +119,7 @@ export const WrittenPage = () => {
   const fails = judgement
     ? Object.values(judgement.points).filter((point) => point.verdict === "fail").length
     : 0;
+  const pending = judgement?.pending.length ?? 0;
   const undo = async () => {
     const draft = written?.waiting?.draft;
     if (draft && (await takeBack(database, entry))) {
@@ -162,6 +163,7 @@ export const WrittenPage = () => {
         <div aria-live="polite">
           <Sending entry={entry} />
         </div>
+        {pending > 0 && <p>{work("written.pending", { count: pending })}</p>}
         {fails > 0 && <p>{work("written.defect", { count: fails })}</p>}
         {written?.waiting?.draft && written.waiting.state !== "refused" && (
           <WordButton onClick={() => void undo()}>{work("written.take-back")}</WordButton>

@@ -12,7 +12,7 @@ export function CheckField({ point, answer, onAnswer, onAbsent }: FieldProps) {
       : null;
   return (
     <AnswerStrip
-      label={point.definition.title}
+      label={point.title}
       options={[
         { value: "ok", label: t("answer.ok") },
         { value: "not-ok", label: t("answer.not-ok") },

@@ -13,7 +13,7 @@ export function ChoiceField({ point, answer, onAnswer, onAbsent }: FieldProps) {
   const chosen = isAbsent(answer) ? OTHER : typeof answer === "string" ? answer : null;
   return (
     <AnswerStrip
-      label={point.definition.title}
+      label={point.title}
       options={[...options, { value: OTHER, label: t("answer.other") }]}
       chosen={chosen}
       onChoose={(value) => (value === OTHER ? onAbsent() : onAnswer(value))}

@@ -1,5 +1,6 @@
 import type { Answer, LimitJudgement, PointJudgement } from "@roundbook/schemas";
 import type { ComponentType } from "react";
+import type { Wait } from "../model/filled.ts";
 import type { FormPoint } from "../model/sections.ts";
 
 /** A reading a person took on this point before: shown as a hollow dot, never filled in. */
@@ -18,14 +19,23 @@ export interface PhotoDoor {
   photoUrl(sha256: string): Promise<string | undefined>;
 }
 
-/** What stands in a reading box before it is an answer: "0." is not one yet. */
-export interface Draft {
+/** What stands in one reading box before it is an answer: "0." is not one yet. */
+export interface Box {
   readonly text: string;
   readonly unit: string;
   /** The person was asked whether an unusual reading is right. */
   readonly asked: boolean;
   /** The person said it is. */
   readonly sure: boolean;
+  /** Seconds waited when it was read. */
+  readonly elapsed?: number;
+}
+
+/** What is being written in the open point: one box, or one for each of several readings. */
+export interface Draft {
+  readonly boxes: readonly Box[];
+  /** The box that is written in. */
+  readonly at: number;
 }
 
 export interface Ahead {
@@ -43,6 +53,16 @@ export interface FieldProps {
   readonly last: LastReading | undefined;
   readonly draft: Draft;
   onDraft(draft: Draft): void;
+  /** How many readings are asked for; unknown where that cannot be worked out. */
+  readonly expected: number | undefined;
+  readonly wait: Wait | undefined;
+  onWait(wait: Wait | undefined): void;
+  /** Milliseconds UTC, by the clock of the page. */
+  now(): number;
+  /** Today at the asset, ISO civil date. */
+  readonly on: string;
+  /** Name of the person at work, offered where a name is asked for and never filled in. */
+  readonly signer: string | undefined;
   /** Opens the sheet of reasons for giving no answer. */
   onAbsent(): void;
   readonly photos: PhotoDoor;
@@ -53,10 +73,16 @@ export interface FieldDockProps extends FieldProps {
   readonly leftHanded: boolean;
 }
 
+/** What *Next* does inside the field before it leads on. */
+export interface Step {
+  readonly draft: Draft;
+  /** The reading it goes to, counted from 1; absent when it only asks about the one written. */
+  readonly to?: number;
+}
+
 /** One kind of point on the form. `Dock` takes the place of the plain buttons at the foot. */
 export interface FieldKind {
   readonly Body: ComponentType<FieldProps>;
   readonly Dock?: ComponentType<FieldDockProps>;
-  /** True while something about the answer must be confirmed before going on. */
-  holds?(props: Pick<FieldProps, "point" | "answer" | "draft">): boolean;
+  step?(props: Pick<FieldProps, "point" | "draft" | "expected">): Step | undefined;
 }

@@ -14,7 +14,7 @@ export function GradedField({ point, answer, onAnswer, onAbsent }: FieldProps) {
   return (
     <>
       <AnswerStrip
-        label={point.definition.title}
+        label={point.title}
         options={options}
         chosen={typeof answer === "number" ? String(answer) : null}
         onChoose={(value) => onAnswer(Number(value))}

@@ -20,10 +20,13 @@ export interface LimitPictureProps {
   readonly limits: readonly LimitJudgement[];
   readonly reading: Reading | undefined;
   readonly last?: LastReading;
+  /** Only the limits, while there is nothing to say of what came out. */
+  readonly silent?: boolean;
 }
 
 /** A reading against its limits, drawn and in words: line, equation, distance, basis. */
-export function LimitPicture({ quantity, judgement, limits, reading, last }: LimitPictureProps) {
+export function LimitPicture(props: LimitPictureProps) {
+  const { quantity, judgement, limits, reading, last, silent } = props;
   const { t } = useMessages();
   if (judgement === undefined || quantity === undefined) return null;
   const drawing = limitDrawing(
@@ -57,7 +60,7 @@ export function LimitPicture({ quantity, judgement, limits, reading, last }: Lim
           }
         />
       )}
-      <LimitWords {...{ quantity, judgement, limits }} />
+      <LimitWords {...{ quantity, judgement, limits, silent }} />
     </>
   );
 }

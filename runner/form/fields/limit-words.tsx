@@ -1,6 +1,7 @@
 import type { LimitJudgement, PointJudgement, QuantityDefinition } from "@roundbook/schemas";
 import { printQuantity } from "../look/print-unit.ts";
 import { Equation } from "../look/reading-box.tsx";
+import { dateWords } from "../messages/dates.ts";
 import { useMessages } from "../messages/messages.tsx";
 import { useTitled } from "../messages/titled.tsx";
 import { boundDecimals, decidingLimit } from "../model/limit-drawing.ts";
@@ -9,30 +10,41 @@ export interface LimitWordsProps {
   readonly quantity: QuantityDefinition | undefined;
   readonly judgement: PointJudgement;
   readonly limits: readonly LimitJudgement[];
+  /** Every limit in words, where there is no drawing to show the others. */
+  readonly all?: boolean;
+  /** Only what is asked for: nothing is said of what came out. */
+  readonly silent?: boolean;
 }
 
+/** Reasons that need no sentence under a limit that is there to be met. */
+const PLAIN = new Set(["not-answered", "no-limits", "result-awaited"]);
+
 /** "max 0.233 Ω = 0.1 + 10 × 0.0133", then how far off, then the basis. */
-export function LimitWords({ quantity, judgement, limits }: LimitWordsProps) {
+export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWordsProps) {
   const { t } = useMessages();
   const titled = useTitled();
   const limit = decidingLimit(limits, judgement);
-  const said = limit && boundWords(t, limit, quantity);
-  // "Not answered" needs no sentence under a limit that is there to be met.
-  const silent = judgement.why.code === "not-answered" || judgement.why.code === "no-limits";
-  const why = silent
-    ? undefined
-    : judgement.why.params.by === 0
-      ? t("limit.on")
-      : titled(judgement.why);
+  const shown = all ? limits : limits.filter((one) => one === limit);
+  const why =
+    silent || PLAIN.has(judgement.why.code)
+      ? undefined
+      : judgement.why.params.by === 0
+        ? t("limit.on")
+        : titled(judgement.why);
   return (
     <>
-      {said !== undefined && (
-        <Equation>
-          {limit?.working === undefined
-            ? said
-            : t("limit.equation", { limit: said, working: limit.working })}
-        </Equation>
-      )}
+      {shown.map((one) => {
+        const said = boundWords(t, one, quantity);
+        return (
+          said !== undefined && (
+            <Equation key={`${one.index} ${one.kind}`}>
+              {one.working === undefined
+                ? said
+                : t("limit.equation", { limit: said, working: one.working })}
+            </Equation>
+          )
+        );
+      })}
       {(why !== undefined || limit?.basis !== undefined) && (
         <p className="second">
           {why !== undefined && <span className={toneOf(judgement)}>{why}</span>} {limit?.basis}
@@ -45,10 +57,13 @@ export function LimitWords({ quantity, judgement, limits }: LimitWordsProps) {
 /** "max 0.233 Ω"; nothing for a list of accepted answers. */
 export function boundWords(
   t: ReturnType<typeof useMessages>["t"],
-  { kind, bound }: LimitJudgement,
+  { kind, bound, boundDate }: LimitJudgement,
   quantity: QuantityDefinition | undefined,
 ): string | undefined {
-  if (kind === "accept" || bound === null) return undefined;
+  if (boundDate !== undefined && (kind === "notBefore" || kind === "notAfter"))
+    return t(`limit.${kind}`, { bound: dateWords(boundDate) });
+  if (kind === "accept" || kind === "notBefore" || kind === "notAfter" || bound === null)
+    return undefined;
   const decimals = boundDecimals(bound, quantity?.decimals);
   return t(`limit.${kind}`, { bound: printQuantity(bound, quantity?.unit ?? "1", { decimals }) });
 }

@@ -1,5 +1,6 @@
 import { WordButton } from "../look/word.tsx";
 import { useMessages } from "../messages/messages.tsx";
+import { wordsIn } from "../model/answer-parts.ts";
 import type { FieldProps } from "./field.ts";
 import { Photos } from "./photos.tsx";
 
@@ -8,11 +9,11 @@ const MOST = 12;
 
 export function PhotoField({ point, answer, onAnswer, onAbsent, photos }: FieldProps) {
   const { t } = useMessages();
-  const hashes = Array.isArray(answer) ? (answer as readonly string[]) : [];
+  const hashes = wordsIn(answer);
   return (
     <>
       <Photos
-        title={point.definition.title}
+        title={point.title}
         hashes={hashes}
         most={MOST}
         door={photos}

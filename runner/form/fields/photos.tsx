@@ -14,10 +14,13 @@ export interface PhotosProps {
   onRemove?(sha256: string): void;
   /** A button beside "Take photo". */
   readonly beside?: ReactNode;
+  /** The one picture is a drawn signature. */
+  readonly drawing?: boolean;
 }
 
 /** Photos already kept, and a way to take another: the camera on a phone, a file elsewhere. */
-export function Photos({ title, hashes, most, door, onAdd, onRemove, beside }: PhotosProps) {
+export function Photos(props: PhotosProps) {
+  const { title, hashes, most, door, onAdd, onRemove, beside, drawing } = props;
   const { t } = useMessages();
   const input = useRef<HTMLInputElement>(null);
   const [failed, setFailed] = useState(false);
@@ -39,14 +42,23 @@ export function Photos({ title, hashes, most, door, onAdd, onRemove, beside }: P
   return (
     <>
       {hashes.length > 0 && (
-        <ul className="photos">
+        <ul className={drawing ? "signed" : "photos"}>
           {hashes.map((sha256, index) => (
             <li key={sha256}>
-              <Photo sha256={sha256} door={door} number={index + 1} title={title} />
+              <Photo
+                sha256={sha256}
+                door={door}
+                words={
+                  drawing ? t("signature.shown") : t("photo.shown", { number: index + 1, title })
+                }
+                elsewhere={t("photo.kept-elsewhere", { number: index + 1 })}
+              />
               {onRemove && (
                 <WordButton
                   onClick={() => onRemove(sha256)}
-                  aria-label={t("photo.remove", { number: index + 1 })}
+                  aria-label={
+                    drawing ? t("signature.remove") : t("photo.remove", { number: index + 1 })
+                  }
                 >
                   {t("answer.clear")}
                 </WordButton>
@@ -91,15 +103,15 @@ export function Photos({ title, hashes, most, door, onAdd, onRemove, beside }: P
 function Photo({
   sha256,
   door,
-  number,
-  title,
+  words,
+  elsewhere,
 }: {
-  sha256: string;
-  door: PhotoDoor;
-  number: number;
-  title: string;
+  readonly sha256: string;
+  readonly door: PhotoDoor;
+  readonly words: string;
+  /** Said where the picture is not on this device. */
+  readonly elsewhere: string;
 }) {
-  const { t } = useMessages();
   const [url, setUrl] = useState<string>();
   useEffect(() => {
     let current = true;
@@ -111,6 +123,6 @@ function Photo({
       current = false;
     };
   }, [sha256, door]);
-  if (url === undefined) return <p className="second">{t("photo.kept-elsewhere", { number })}</p>;
-  return <img src={url} alt={t("photo.shown", { number, title })} />;
+  if (url === undefined) return <p className="second">{elsewhere}</p>;
+  return <img src={url} alt={words} />;
 }

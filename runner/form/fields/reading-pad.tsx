@@ -1,20 +1,29 @@
 import { Pad } from "../look/pad.tsx";
-import { printQuantity } from "../look/print-unit.ts";
-import { WordButton, WordList } from "../look/word.tsx";
+import { PadFeet } from "../look/pad-feet.tsx";
 import { useMessages } from "../messages/messages.tsx";
-import { usualRange } from "../messages/usual-range.ts";
 import { type PadKey, pressKey } from "../model/reading-text.ts";
+import { Doubt } from "./doubt.tsx";
 import type { FieldDockProps } from "./field.ts";
-import { asksNow, otherUnit, quantityOf, readingOf, write } from "./reading-entry.ts";
+import { asksNow, currentBox, keepAsIs, otherUnit, write } from "./reading-entry.ts";
+import { useWaited } from "./use-waited.ts";
 
 export function ReadingPad(props: FieldDockProps) {
   const { point, draft, onDraft, ahead, onAbsent, leftHanded } = props;
   const { t } = useMessages();
-  const other = otherUnit(point, draft.unit);
+  const waited = useWaited(props);
+  const box = currentBox(point, draft);
+  const other = otherUnit(point, box.unit);
+  const feet = {
+    secondary: { label: t("reading.not-measured"), onPress: onAbsent },
+    primary: { label: ahead.label, onPress: ahead.go },
+    leftHanded,
+  };
+  // Keys that write into a closed box would be a trap.
+  if (waited !== undefined && !waited.open && box.text === "") return <PadFeet {...feet} />;
   return (
     <Pad
       decimal="."
-      onKey={(key) => write(props, { text: pressKey(draft.text, key as PadKey) })}
+      onKey={(key) => write(props, { text: pressKey(box.text, key as PadKey) })}
       names={{
         pad: t("reading.pad"),
         less: t("reading.below-sign"),
@@ -31,34 +40,16 @@ export function ReadingPad(props: FieldDockProps) {
               onPress: () => write(props, { unit: other }),
             }
       }
-      secondary={{ label: t("reading.not-measured"), onPress: onAbsent }}
-      primary={{ label: ahead.label, onPress: ahead.go }}
-      leftHanded={leftHanded}
+      {...feet}
       question={
-        asksNow(point, draft) ? (
-          <Doubt {...props} onKeep={() => onDraft({ ...draft, sure: true })} />
+        asksNow(point, box) ? (
+          <Doubt
+            {...{ point, box }}
+            onKeep={() => onDraft(keepAsIs(point, draft))}
+            onChange={() => write(props, { text: "" })}
+          />
         ) : undefined
       }
     />
-  );
-}
-
-function Doubt(props: FieldDockProps & { readonly onKeep: () => void }) {
-  const { t } = useMessages();
-  const reading = readingOf(props.draft);
-  if (reading === undefined) return null;
-  return (
-    <>
-      <strong>
-        {t("reading.usual", {
-          value: printQuantity(reading.value, reading.unit),
-          range: usualRange(t, quantityOf(props.point)),
-        })}
-      </strong>
-      <WordList>
-        <WordButton onClick={props.onKeep}>{t("reading.keep")}</WordButton>
-        <WordButton onClick={() => write(props, { text: "" })}>{t("answer.change")}</WordButton>
-      </WordList>
-    </>
   );
 }

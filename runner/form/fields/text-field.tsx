@@ -9,7 +9,7 @@ export function TextField({ point, answer, onAnswer, onAbsent }: FieldProps) {
     <>
       <AreaField
         label={t("text.label")}
-        aria-label={point.definition.title}
+        aria-label={point.title}
         value={typeof answer === "string" ? answer : ""}
         maxLength={point.definition.maxLength ?? 4000}
         onChange={({ target }) => onAnswer(target.value === "" ? undefined : target.value)}

@@ -12,6 +12,8 @@ export interface PointProps {
   /** Second voice: at the right of a wide page, under the question on a phone. */
   readonly note?: ReactNode;
   readonly open?: boolean;
+  /** Not asked any more: struck, and quiet. */
+  readonly stopped?: boolean;
   /** Opens or closes it; without it the head is plain. */
   readonly onToggle?: () => void;
   readonly problem?: { readonly number: number; readonly label: string; readonly href?: string };
@@ -24,10 +26,10 @@ export interface PointProps {
 
 /** Number | question | answer; the open one stands behind a 6 px bar. */
 export function Point(props: PointProps) {
-  const { number, question, help, note, answer, open, onToggle, problem, id, flush, children } =
-    props;
+  const { number, question, help, note, answer, open, stopped, onToggle } = props;
+  const { problem, id, flush, children } = props;
   return (
-    <section className={classes("point", open && "point-open")} id={id}>
+    <section className={classes("point", open && "point-open", stopped && "point-stopped")} id={id}>
       <div className="point-head">
         <span className="point-number">{number}</span>
         <div>

@@ -1,4 +1,4 @@
-import { type CivilDate, civilParts, weekday } from "@roundbook/schemas";
+import { type CivilDate, civilParts, parseCivilDate, weekday } from "@roundbook/schemas";
 import { MONTHS, WEEKDAYS } from "./calendar.ts";
 
 const NO_BREAK = "\u00a0";
@@ -11,6 +11,12 @@ export function dayAndMonth(date: CivilDate, today?: CivilDate): string {
   const parts = civilParts(date);
   const sameYear = today !== undefined && civilParts(today).year === parts.year;
   return `${parts.day}${NO_BREAK}${month(parts.month)}${sameYear ? "" : ` ${parts.year}`}`;
+}
+
+/** "13 October 2026" of an ISO civil date; what is none stays as it is. */
+export function dateWords(iso: string): string {
+  const day = parseCivilDate(iso);
+  return day === undefined ? iso : dayAndMonth(day);
 }
 
 /** "Tuesday 13 October"; the year is added when it is not the reader's. */

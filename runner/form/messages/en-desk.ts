@@ -16,6 +16,10 @@ export const DESK_WORDS = {
   "unknown-score": "“{score}” is no score of the checklist; there is {known}.",
   "name-differs": "The name is “{found}”; it has to be “{expected}”.",
   "same-as-newest-issue": "Issue\u00a0{issue} says exactly the same already.",
+  "unknown-entry": "There is no such entry.",
+  "entry-of-other-asset": "That entry is about another asset.",
+  "not-an-inspection": "That entry is no inspection.",
+  "not-a-sample": "No sample was taken there.",
   "hash-differs": "It arrived changed. Send it again.",
   "not-a-picture": "This is no picture; taken are {accepted}.",
 } as const;

@@ -1,6 +1,8 @@
-import { type Answer, isAbsent, isReading, type WrittenText } from "@roundbook/schemas";
+import { type Answer, isAbsent, type Reading, type WrittenText } from "@roundbook/schemas";
 import { printNumber, printQuantity } from "../look/print-unit.ts";
+import { dateWords } from "../messages/dates.ts";
 import type { Messages } from "../messages/messages.tsx";
+import { isSample, isSignature, readingsOf, wordsIn } from "./answer-parts.ts";
 import { choicesOf } from "./choices.ts";
 import { boundDecimals } from "./limit-drawing.ts";
 import type { FormPoint } from "./sections.ts";
@@ -15,29 +17,57 @@ export const writtenWords = (
   contents: Contents = {},
 ): string => (typeof text === "string" ? text : (contents[text.commit] ?? t("answer.erased")));
 
+/** A reading as it was taken, in its own unit: "> 200 MΩ". */
+export function readingWords({ definition }: FormPoint, reading: Reading): string {
+  const { value, unit, comparator } = reading;
+  const own = unit === definition.quantity?.unit;
+  const decimals = own ? boundDecimals(value, definition.quantity?.decimals) : undefined;
+  return printQuantity(value, unit, { comparator, decimals });
+}
+
+/** A value that was worked out, in the point's own unit. */
+export const valueWords = ({ definition }: FormPoint, value: number): string =>
+  printQuantity(value, definition.quantity?.unit, {
+    decimals: boundDecimals(value, definition.quantity?.decimals),
+  });
+
+const optionWords = ({ definition }: FormPoint, answer: string): string =>
+  choicesOf(definition).find(({ value }) => value === answer)?.title ?? answer;
+
 /** An answer as it stands in the margin of its point: "OK", "> 200 MΩ", "Not applicable". */
 export function answerWords(
   t: Messages["t"],
-  { kind, definition }: FormPoint,
+  point: FormPoint,
   answer: Answer,
   contents?: Contents,
 ): string {
   if (isAbsent(answer)) return t(`absent.${answer.absent.reason}`);
-  if (isReading(answer)) {
-    const { value, unit, comparator } = answer;
-    const own = unit === definition.quantity?.unit;
-    const decimals = own ? boundDecimals(value, definition.quantity?.decimals) : undefined;
-    return printQuantity(value, unit, { comparator, decimals });
+  if (isSample(answer)) {
+    return answer.result === undefined
+      ? t("sample.awaited", { sample: answer.sample })
+      : `${answer.sample}: ${readingWords(point, answer.result)}`;
   }
+  if (isSignature(answer)) return writtenWords(t, answer.signedBy, contents);
+  const readings = readingsOf(answer);
+  if (readings.length > 0) return readings.map((one) => readingWords(point, one)).join(", ");
   if (typeof answer === "number") return printNumber(answer);
-  if (typeof answer === "string") {
-    if (kind === "check") return t(answer === "ok" ? "answer.ok" : "answer.not-ok");
-    if (kind === "choice")
-      return choicesOf(definition).find(({ value }) => value === answer)?.title ?? answer;
-    return answer;
+  if (Array.isArray(answer)) {
+    if (point.kind === "photo") return t("answer.photos", { count: answer.length });
+    return wordsIn(answer)
+      .map((one) => optionWords(point, one))
+      .join(", ");
   }
-  if (Array.isArray(answer)) return t("answer.photos", { count: answer.length });
-  return writtenWords(t, answer as WrittenText, contents);
+  if (typeof answer !== "string") return writtenWords(t, answer as WrittenText, contents);
+  switch (point.kind) {
+    case "check":
+      return t(answer === "ok" ? "answer.ok" : "answer.not-ok");
+    case "choice":
+      return optionWords(point, answer);
+    case "date":
+      return dateWords(answer);
+    default:
+      return answer;
+  }
 }
 
 /** The note beside an absence, if one was written. */

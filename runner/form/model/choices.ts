@@ -5,9 +5,9 @@ export interface Choice {
   readonly title: string;
 }
 
-/** The answers a choice offers, in the order its checklist gives them. */
-export const choicesOf = (definition: PointDefinition): readonly Choice[] =>
-  (definition.oneOf ?? []).flatMap((one) =>
+/** The answers a choice, or a choice of several, offers, in the order its checklist gives them. */
+export const choicesOf = ({ oneOf, items }: PointDefinition): readonly Choice[] =>
+  (oneOf ?? items?.oneOf ?? []).flatMap((one) =>
     "const" in one ? [{ value: one.const, title: one.title }] : [],
   );
 

@@ -1,4 +1,10 @@
-import type { Answers, Checklist, Judgement, Problem } from "@roundbook/schemas";
+import {
+  type Answers,
+  type Checklist,
+  type Judgement,
+  type Problem,
+  splitAnswerName,
+} from "@roundbook/schemas";
 import { isUntouched } from "./untouched.ts";
 
 export interface Lack {
@@ -7,9 +13,9 @@ export interface Lack {
 }
 
 const isPoint = (document: Checklist, token: string): boolean =>
-  Object.hasOwn(document.properties, token);
+  Object.hasOwn(document.properties, splitAnswerName(token).point);
 
-/** The point a problem is about: the first token of its pointer that names one. */
+/** The answer a problem is about: the first token of its pointer that names one, `point@member` too. */
 export function pointOf(document: Checklist, { pointer }: Problem): string | undefined {
   return pointer.split("/").find((token) => isPoint(document, token));
 }
@@ -19,9 +25,20 @@ export interface Lacks {
   readonly answers: readonly Lack[];
   /** Evidence a verdict asks for: without it the inspection is not complete. */
   readonly evidence: readonly Lack[];
-  /** Told, no more: an absence that is not among the reasons a point allows. */
+  /** Told, no more: what the person on the round cannot mend, and what they chose. */
   readonly told: readonly Lack[];
 }
+
+/** A sample waits for its laboratory, a point for what stops it: neither holds the person up. */
+const TOLD: ReadonlySet<string> = new Set([
+  "absence-not-allowed",
+  "ask-undecided",
+  "stop-undecided",
+  "result-awaited",
+  "elapsed-missing",
+  "read-too-early",
+  "read-too-late",
+]);
 
 /** What keeps a filled checklist from being finished or from being complete. */
 export function lacksOf(document: Checklist, { problems }: Judgement): Lacks {
@@ -32,11 +49,7 @@ export function lacksOf(document: Checklist, { problems }: Judgement): Lacks {
     const point = pointOf(document, problem);
     if (point === undefined) continue;
     const list =
-      problem.code === "evidence-missing"
-        ? evidence
-        : problem.code === "absence-not-allowed" || problem.code === "ask-undecided"
-          ? told
-          : answers;
+      problem.code === "evidence-missing" ? evidence : TOLD.has(problem.code) ? told : answers;
     list.push({ point, problem });
   }
   return { answers, evidence, told };

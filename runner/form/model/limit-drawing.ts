@@ -8,10 +8,20 @@ import type {
 import { niceRange, type Range } from "../look/limit-scale.ts";
 import { inOwnUnit } from "./plausible.ts";
 
+type DrawnKind = "min" | "max" | "exclusiveMin" | "exclusiveMax";
+
+const SIDES: Partial<Readonly<Record<LimitJudgement["kind"], "min" | "max">>> = {
+  min: "min",
+  exclusiveMin: "min",
+  max: "max",
+  exclusiveMax: "max",
+};
+const isDrawn = (kind: LimitJudgement["kind"]): kind is DrawnKind => SIDES[kind] !== undefined;
+
 export interface DrawnBound {
   readonly at: number;
   readonly side: "min" | "max";
-  readonly kind: Exclude<LimitJudgement["kind"], "accept">;
+  readonly kind: DrawnKind;
 }
 
 export interface LimitDrawing {
@@ -34,11 +44,11 @@ const same = (a: DrawnBound, b: DrawnBound): boolean => a.at === b.at && a.kind 
 function boundsOf(limits: readonly LimitJudgement[]): readonly DrawnBound[] {
   // Hatching says "outside": advisory bounds are drawn only where nothing fails.
   const failing = limits.filter(
-    ({ severity, kind, bound }) => severity === "fail" && kind !== "accept" && bound !== null,
+    ({ severity, kind, bound }) => severity === "fail" && isDrawn(kind) && bound !== null,
   );
   const drawn = (failing.length > 0 ? failing : limits).flatMap((limit) => {
-    if (limit.kind === "accept" || limit.bound === null) return [];
-    const side = limit.kind === "min" || limit.kind === "exclusiveMin" ? "min" : "max";
+    const side = SIDES[limit.kind];
+    if (!isDrawn(limit.kind) || side === undefined || limit.bound === null) return [];
     return [{ at: limit.bound, side, kind: limit.kind } as const];
   });
   return drawn.filter((bound, index) => drawn.findIndex((one) => same(one, bound)) === index);

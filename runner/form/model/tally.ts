@@ -18,3 +18,7 @@ export function tallyOf({ points }: Judgement): Tally {
   })).filter(({ count }) => count > 0);
   return { asked: asked.length, verdicts };
 }
+
+/** Samples whose result is awaited. A judgement sealed before there were any does not say so. */
+export const pendingOf = (judgement: Judgement): readonly string[] =>
+  (judgement as Partial<Judgement>).pending ?? [];

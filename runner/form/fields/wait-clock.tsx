@@ -1,0 +1,71 @@
+import { Button, Buttons } from "../look/button.tsx";
+import { Timer } from "../look/timer.tsx";
+import { wallTime } from "../messages/instant-words.ts";
+import { type Messages, useMessages } from "../messages/messages.tsx";
+import { clockFigures, isEarly, isLate, type WaitRule } from "../model/wait.ts";
+import type { Waited } from "./use-waited.ts";
+
+export interface WaitClockProps {
+  readonly waited: Waited;
+  onStart(): void;
+  onRead(): void;
+}
+
+/** The wait before a reading: started, running, read. Reading early is never barred, only told. */
+export function WaitClock({ waited, onStart, onRead }: WaitClockProps) {
+  const { t } = useMessages();
+  const { rule, wait, seconds } = waited;
+  if (wait === undefined) {
+    return (
+      <>
+        <p>{waitWords(t, rule)}</p>
+        <Buttons>
+          <Button kind="primary" onClick={onStart}>
+            {t("wait.start")}
+          </Button>
+        </Buttons>
+      </>
+    );
+  }
+  const total = rule.atLeast ?? rule.atMost ?? 0;
+  const early = isEarly(rule, seconds);
+  const since = wallTime(wait.startedAt, true);
+  const read = wait.readAt !== undefined;
+  return (
+    <>
+      <Timer
+        elapsed={seconds}
+        total={total}
+        figures={clockFigures(seconds)}
+        label={t("wait.label")}
+        caption={t(read ? "wait.read-after" : "wait.of", { total: clockFigures(total), since })}
+      />
+      {read && early && (
+        <p className="danger" role="status">
+          {t("wait.early", { from: clockFigures(rule.atLeast ?? 0) })}
+        </p>
+      )}
+      {isLate(rule, seconds) && (
+        <p className="danger" role="status">
+          {t("wait.late", { to: clockFigures(rule.atMost ?? 0) })}
+        </p>
+      )}
+      <Buttons even>
+        <Button onClick={onStart}>{t("wait.again")}</Button>
+        {!read && (
+          <Button kind={early ? "secondary" : "primary"} onClick={onRead}>
+            {t(early ? "wait.read-early" : "wait.read")}
+          </Button>
+        )}
+      </Buttons>
+    </>
+  );
+}
+
+/** "Read between 1:00 and 2:00 after the start." */
+export function waitWords(t: Messages["t"], { atLeast, atMost }: WaitRule): string {
+  const from = clockFigures(atLeast ?? 0);
+  if (atMost === undefined) return t("wait.from", { from });
+  const to = clockFigures(atMost);
+  return atLeast === undefined ? t("wait.to", { to }) : t("wait.between", { from, to });
+}
