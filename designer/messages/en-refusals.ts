@@ -47,6 +47,7 @@ export const REFUSAL_WORDS: Readonly<Record<RefusalCode, string>> = {
   "hash-differs": "It arrived changed. Send it again.",
   "not-a-picture": "This is no picture.",
   "file-not-right": "The file cannot be read.",
+  "result-not-right": "Something about the result is not right.",
   internal: "Something went wrong at the server. Nothing was written; try again.",
 };
 

@@ -12,6 +12,7 @@ import {
   type Particulars,
   type PointJudgement,
   type Problem,
+  parseCivilDate,
   problem,
   type Result,
   usesFormulas,
@@ -29,6 +30,7 @@ interface Asked {
   readonly checklist: unknown;
   readonly particulars: Particulars;
   readonly answers: Answers;
+  readonly on?: string;
   readonly previous?: Answers;
   readonly evidence?: Evidence;
 }
@@ -47,16 +49,21 @@ function readAsked({ text, fault }: Line): Result<Asked> {
     return bad(problem("", "not-json"));
   }
   if (!isObject(value)) return bad(problem("", "wrong-type", { expected: ["object"] }));
-  const { checklist, particulars = {}, answers, previous, evidence } = value;
+  const { checklist, particulars = {}, answers, on, previous, evidence } = value;
   if (checklist === undefined) return bad(problem("", "missing-keyword", { keyword: "checklist" }));
   if (answers === undefined) return bad(problem("", "missing-keyword", { keyword: "answers" }));
-  const given = { particulars, answers, previous: previous ?? {}, evidence: evidence ?? {} };
-  const wrong = Object.entries(given).filter(([, part]) => !isObject(part));
+  const given = { particulars, answers, evidence: evidence ?? {} };
+  const wrong = Object.entries({ ...given, previous: previous ?? {} }).filter(
+    ([, part]) => !isObject(part),
+  );
   if (wrong.length > 0)
     return bad(
       ...wrong.map(([name]) => problem(at("", name), "wrong-type", { expected: ["object"] })),
     );
-  return { ok: true, value: { checklist, ...given } as Asked };
+  const isDay = typeof on === "string" && parseCivilDate(on) !== undefined;
+  if (on !== undefined && !isDay)
+    return bad(problem("/on", "no-such-day", { date: typeof on === "string" ? on : null }));
+  return { ok: true, value: { checklist, ...given, on, previous } as Asked };
 }
 
 /** Null for what nests too deep even to be written: it is refused when it is read. */
@@ -144,6 +151,8 @@ function worded(judgement: Judgement) {
 const unjudged = (line: number, problems: readonly Problem[]) => ({
   overall: null,
   points: {},
+  repeats: {},
+  pending: [],
   scores: {},
   complete: false,
   problems: told(problems),
@@ -151,7 +160,7 @@ const unjudged = (line: number, problems: readonly Problem[]) => ({
 });
 
 export const judge: Verb = {
-  usage: "judge --json  < lines of {checklist, particulars, answers, previous?, evidence?}",
+  usage: "judge --json  < lines of {checklist, particulars, answers, on?, previous?, evidence?}",
   async run(args, io) {
     const plain = !readArguments(args, [], {}).values.json;
     const judgeFor = keptJudges();

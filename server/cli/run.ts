@@ -7,6 +7,7 @@ import { type Io, NOT_RIGHT, UsageError, type Verb } from "./io.ts";
 import { judge } from "./judge.ts";
 import { exporting, rebuilding } from "./logbook.ts";
 import { say, sayProblem } from "./say.ts";
+import { starter, starters } from "./starters.ts";
 
 const VERBS: Readonly<Record<string, Verb>> = {
   judge,
@@ -19,6 +20,8 @@ const VERBS: Readonly<Record<string, Verb>> = {
   place,
   /** A site is a place without a parent. */
   site: place,
+  starters,
+  starter,
   rebuild: rebuilding,
   export: exporting,
 };
