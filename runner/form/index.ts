@@ -56,6 +56,7 @@ export {
   useMessages,
 } from "./messages/messages.tsx";
 export { ChecklistTitles, titleOf, useTitled, withTitles } from "./messages/titled.tsx";
+export { verdictWords } from "./messages/verdict-words.ts";
 export { whyWords } from "./messages/why-words.ts";
 export { type Words, wordsOf } from "./messages/words-of.ts";
 export { type Contents as WrittenContents, writtenWords } from "./model/answer-words.ts";

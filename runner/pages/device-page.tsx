@@ -4,7 +4,6 @@ import { useState } from "react";
 import { useLocation } from "wouter";
 import {
   deskEnglish,
-  english,
   Facts,
   LeafWords,
   PlaceHeading,
@@ -12,6 +11,7 @@ import {
   Rows,
   Sending,
   TitleBlock,
+  verdictWords,
   WordButton,
   WordLink,
   WordList,
@@ -40,7 +40,7 @@ const ageOf = (from: number, now: number): string => {
 
 const wordsOf = (row: Pick<OutboxRow, "summary">): string => {
   const { words, overall } = row.summary;
-  return overall ? `${words}. ${english.t(`verdict.${overall}` as "verdict.pass")}` : words;
+  return overall ? `${words}. ${verdictWords(`verdict.${overall}` as "verdict.pass")}` : words;
 };
 
 const WhyRefused = ({ problems }: { readonly problems: readonly Problem[] }) => {

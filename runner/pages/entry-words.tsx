@@ -5,7 +5,7 @@ import {
   type OverallVerdict,
   parseCivilDate,
 } from "@roundbook/schemas";
-import { dayAndMonth, english, printQuantity, Verdict } from "../form/index.ts";
+import { dayAndMonth, printQuantity, Verdict, verdictWords } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 
 /** Wall time of an instant in the reader's own zone, "10:58". */
@@ -30,7 +30,7 @@ export const tally = (judgement: Judgement): { count: number; tally: string } =>
   const parts = (["pass", "advisory", "fail", "undecided", "not-counted"] as const).flatMap(
     (verdict) => {
       const count = counts.get(verdict);
-      return count ? [english.t(`tally.${verdict}`, { count })] : [];
+      return count ? [verdictWords(`tally.${verdict}`, { count })] : [];
     },
   );
   const count = [...counts.values()].reduce((sum, one) => sum + one, 0);
@@ -44,9 +44,9 @@ export const judgementOf = ({ entry, leaf }: HistoryEntry): Judgement | null =>
 
 export const OverallMark = ({ overall }: { readonly overall: OverallVerdict }) =>
   overall === null ? (
-    <span className="second">{english.t("verdict.none")}</span>
+    <span className="second">{verdictWords("verdict.none")}</span>
   ) : (
-    <Verdict verdict={overall} word={english.t(`verdict.${overall}`)} />
+    <Verdict verdict={overall} word={verdictWords(`verdict.${overall}`)} />
   );
 
 /** What an entry is called in a list, and a line of what it says. */

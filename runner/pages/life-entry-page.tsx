@@ -3,7 +3,6 @@ import { useQuery } from "@tanstack/react-query";
 import { useLocation, useParams } from "wouter";
 import {
   Empty,
-  english,
   Facts,
   InspectionView,
   LeafWords,
@@ -12,6 +11,7 @@ import {
   printNumber,
   StateLine,
   TitleBlock,
+  verdictWords,
   WordButton,
   WordLink,
 } from "../form/index.ts";
@@ -31,7 +31,9 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
       {row.leaf.flags.includes("judgement-differs") && (
         <StateLine>
           {book("entry.server-differs", {
-            server: english.t(judgement.overall ? `verdict.${judgement.overall}` : "verdict.none"),
+            server: verdictWords(
+              judgement.overall ? `verdict.${judgement.overall}` : "verdict.none",
+            ),
           })}
         </StateLine>
       )}

@@ -1,5 +1,5 @@
 import type { CivilDate, SiteBundle } from "@roundbook/schemas";
-import { english, printQuantity, Row, unbroken } from "../form/index.ts";
+import { printQuantity, Row, unbroken, verdictWords } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { DueOf } from "./due-of.tsx";
 import { printDay } from "./entry-words.tsx";
@@ -11,7 +11,9 @@ const lastOf = (bundle: SiteBundle, row: RoundRow): string[] | undefined => {
     (one) => one.asset === row.asset.id && one.checklist === row.due.checklist,
   );
   if (!last) return undefined;
-  const verdict = last.overall ? english.t(`verdict.${last.overall}`) : english.t("verdict.none");
+  const verdict = last.overall
+    ? verdictWords(`verdict.${last.overall}`)
+    : verdictWords("verdict.none");
   const readings = Object.values(last.readings);
   const [only] = readings;
   const first =

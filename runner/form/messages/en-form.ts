@@ -1,13 +1,5 @@
 /** What the form itself says. */
 export const FORM_WORDS = {
-  "verdict.pass": "Pass",
-  "verdict.advisory": "Advisory",
-  "verdict.fail": "Fail",
-  "verdict.undecided": "Undecided",
-  "verdict.not-counted": "Not counted",
-  "verdict.not-evaluated": "Not evaluated",
-  "verdict.none": "No limits",
-
   "answer.ok": "OK",
   "answer.not-ok": "Not OK",
   "answer.other": "Other…",
@@ -183,12 +175,6 @@ export const FORM_WORDS = {
 
   "finish.title": "Finish",
   "finish.points": "{count} {count|point|points}:",
-  "tally.pass": "{count} pass",
-  "tally.advisory": "{count} advisory",
-  "tally.fail": "{count} fail",
-  "tally.undecided": "{count} undecided",
-  "tally.pending": "{count} pending",
-  "tally.not-counted": "{count} not counted",
   "score.next": "Next in {next}",
   "finish.limits-of": "By the limits of “{title}”.",
   "finish.limits-of-issue": "By the limits of “{title}”, issue {issue}.",
