@@ -13,13 +13,9 @@ import {
 import { book } from "../messages/book.ts";
 import { dayOf } from "./due-of.tsx";
 import { printDay } from "./entry-words.tsx";
+import { newestIssue } from "./newest-issue.ts";
 
 type Today = ReturnType<typeof dayOf>;
-
-export const newestIssue = (
-  checklists: readonly ChecklistRow[],
-  id: string,
-): ChecklistRow | undefined => checklists.find((row) => row.id === id && row.status === "issued");
 
 /** Every window of the asset, each with the sentence that explains it. */
 export const LifeDue = ({

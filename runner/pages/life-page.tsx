@@ -24,8 +24,9 @@ import type { BundleRow } from "../offline/database.ts";
 import { getJson } from "../sync/client.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
-import { LifeDue, newestIssue, StepsOf } from "./life-due.tsx";
+import { LifeDue, StepsOf } from "./life-due.tsx";
 import { History } from "./life-history.tsx";
+import { newestIssue } from "./newest-issue.ts";
 import { RunnerPage } from "./runner-page.tsx";
 import { useBundles } from "./use-bundle.ts";
 

@@ -19,7 +19,7 @@ import {
 import { w } from "../messages/page.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
-import { newestIssue } from "./life-due.tsx";
+import { newestIssue } from "./newest-issue.ts";
 import { RoundMarginalia } from "./round-marginalia.tsx";
 import { type Round, type RoundPlace, roundOf, strokesOf } from "./round-model.ts";
 import { RoundRowView } from "./round-row.tsx";

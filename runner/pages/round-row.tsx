@@ -3,7 +3,7 @@ import { printQuantity, Row, unbroken, verdictWords } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { DueOf } from "./due-of.tsx";
 import { printDay } from "./entry-words.tsx";
-import { newestIssue } from "./life-due.tsx";
+import { newestIssue } from "./newest-issue.ts";
 import type { RoundRow } from "./round-model.ts";
 
 const lastOf = (bundle: SiteBundle, row: RoundRow): string[] | undefined => {

@@ -24,7 +24,7 @@ import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
 import { clockTime } from "./entry-words.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
-import { newestIssue } from "./life-due.tsx";
+import { newestIssue } from "./newest-issue.ts";
 import { roundOf } from "./round-model.ts";
 import { RoundRowView } from "./round-row.tsx";
 import { BUNDLES_KEY, useBundles } from "./use-bundle.ts";
