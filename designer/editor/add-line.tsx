@@ -7,10 +7,11 @@ import {
   WordButton,
   WordList,
 } from "@roundbook/runner/form";
-import { POINT_KINDS, type PointKind } from "@roundbook/schemas";
+import type { PointKind } from "@roundbook/schemas";
 import { useState } from "react";
 import { e } from "../messages/editor.ts";
 import { addGroup, addPoint } from "../model/commands.ts";
+import { KINDS_IN_ORDER } from "../model/kind-groups.ts";
 import { useDesk } from "./desk.tsx";
 
 /** The next point or group: what it asks, for what, and in which group. */
@@ -43,7 +44,7 @@ export const AddLine = ({ onAdded }: { readonly onAdded: (name: string) => void 
         <FieldPair>
           <SelectField
             label={e("l.kind")}
-            options={POINT_KINDS.map((value) => ({ value, label: e(`kind.${value}`) }))}
+            options={KINDS_IN_ORDER.map((value) => ({ value, label: e(`kind.${value}`) }))}
             value={kind}
             onChange={(event) => setKind(event.target.value as PointKind)}
           />

@@ -1,5 +1,10 @@
 import { ProblemMark, SentencePanel, WordButton, WordList } from "@roundbook/runner/form";
-import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
+import {
+  type LimitDefinition,
+  type PointDefinition,
+  type PointKind,
+  pointKind,
+} from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
 import { changePoint, duplicatePoint, movePoint, removePoint } from "../model/commands.ts";
 import { optionsOf } from "../model/draft-document.ts";
@@ -11,6 +16,7 @@ import { KindSentences } from "./kind-sentences.tsx";
 import { LimitSentence } from "./limit-sentence.tsx";
 import type { Footnoted } from "./problem-place.ts";
 import { ThenSentence } from "./then-sentence.tsx";
+import { WaitSentence } from "./wait-sentence.tsx";
 
 const newLimit = (point: PointDefinition): LimitDefinition => {
   if (point.$ref === "#/$defs/check") return { accept: ["ok"] };
@@ -18,8 +24,11 @@ const newLimit = (point: PointDefinition): LimitDefinition => {
   return option ? { accept: [option.const] } : {};
 };
 
-const canLimit = (point: PointDefinition): boolean =>
-  point.$ref !== "#/$defs/text" && point.$ref !== "#/$defs/photo";
+const LIMITLESS: ReadonlySet<PointKind> = new Set(["text", "photo", "signature"]);
+const canLimit = (point: PointDefinition): boolean => !LIMITLESS.has(pointKind(point));
+/** What is waited for before it is read. */
+const canWait = (point: PointDefinition): boolean =>
+  pointKind(point) === "reading" || pointKind(point) === "readings";
 
 /** Everything about one point, as sentences whose blanks open in place. */
 export const PointPanel = ({
@@ -50,16 +59,19 @@ export const PointPanel = ({
     apply(made.document);
     onGo(made.name);
   };
+  // Nobody is asked for what is worked out.
+  const worked = pointKind(point) === "calculated";
   return (
     <SentencePanel label={point.title}>
       <KindSentences name={name} point={point} onGo={onGo} />
-      <AskSentences name={name} point={point} />
+      {!worked && <AskSentences name={name} point={point} />}
       {(point.limits ?? []).map((limit, at) => (
         // A limit has no identity but its place.
         <LimitSentence key={at} {...{ name, point, limit, at }} marks={marksOf(at)} />
       ))}
       {canLimit(point) && <ThenSentence name={name} point={point} />}
-      {point.quantity && <DoubtSentence name={name} point={point} />}
+      {canWait(point) && <WaitSentence name={name} point={point} />}
+      {point.quantity && !worked && <DoubtSentence name={name} point={point} />}
       <div className="sentence-actions">
         <WordList>
           {canLimit(point) && <WordButton onClick={limitToo}>{e("ed.another-limit")}</WordButton>}

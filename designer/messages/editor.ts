@@ -1,4 +1,6 @@
 import { type Words, wordsOf } from "@roundbook/runner/form";
 import { EDITOR_WORDS } from "./en-editor.ts";
+import { KIND_WORDS } from "./en-kinds.ts";
 
-export const e: Words<typeof EDITOR_WORDS> = wordsOf(EDITOR_WORDS);
+const WORDS = { ...EDITOR_WORDS, ...KIND_WORDS };
+export const e: Words<typeof WORDS> = wordsOf(WORDS);

@@ -16,8 +16,9 @@ export const changeKind = (
 ): { document: DraftDocument; name: string } => {
   const point = document.properties[name];
   if (!point || pointKind(point) === kind) return { document, name };
-  const { title, description, ask: { evidence: _, ...ask } = {} } = point;
-  const made = { ...newPoint(kind, title), ...(description ? { description } : {}), ask };
+  const { title, description, ask: { evidence: _, wait: __, ...ask } = {} } = point;
+  const asked = kind === "calculated" || pointKind(point) === "calculated" ? {} : { ask };
+  const made = { ...newPoint(kind, title), ...(description ? { description } : {}), ...asked };
   if (!retired.has(name)) {
     // Taken out of every score too: only grades are counted.
     const { scores } = removePoint(document, name);
