@@ -68,6 +68,7 @@ describe("a form", () => {
       answers: { cable: "not-ok" },
       evidence: {},
       declared: [],
+      waits: {},
     });
   });
 

@@ -21,10 +21,20 @@ export interface MountedForm {
   openPoint(id: string): Promise<void>;
   box(): HTMLInputElement;
   type(text: string): Promise<void>;
+  /** Puts a value into the field that is read out so. */
+  write(label: string, value: string): Promise<void>;
+  /** Ticks or unticks the box beside these words. */
+  tick(words: string): Promise<void>;
   key(key: string, target?: Element): Promise<void>;
   again(props: Partial<ChecklistFormProps>): Promise<void>;
   unmount(): Promise<void>;
 }
+
+/** React listens to the setter of the prototype, as a browser's typing goes around it. */
+const setValue = (input: HTMLInputElement, value: string) => {
+  Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set?.call(input, value);
+  input.dispatchEvent(new Event("input", { bubbles: true }));
+};
 
 const named = (button: Element): string =>
   button.getAttribute("aria-label") ?? button.textContent ?? "";
@@ -77,20 +87,26 @@ export async function mountForm(
     button,
     press: (words) => act(async () => button(words).click()),
     openPoint: (id) =>
-      act(async () => page.querySelector<HTMLButtonElement>(`#point-${id} button`)?.click()),
+      act(async () => page.querySelector<HTMLButtonElement>(`[id="point-${id}"] button`)?.click()),
     box,
     async type(text) {
       for (let end = 1; end <= text.length; end += 1) {
-        await act(async () => {
-          // React listens to the setter of the prototype, as a browser's typing goes around it.
-          Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set?.call(
-            box(),
-            text.slice(0, end),
-          );
-          box().dispatchEvent(new Event("input", { bubbles: true }));
-        });
+        await act(async () => setValue(box(), text.slice(0, end)));
       }
     },
+    write: (label, value) =>
+      act(async () => {
+        const input = [...page.querySelectorAll("input")].find((one) =>
+          one.getAttribute("aria-label")?.includes(label),
+        );
+        if (input === undefined) throw new Error(`no field “${label}” in: ${page.textContent}`);
+        setValue(input, value);
+      }),
+    tick: (words) =>
+      act(async () => {
+        const label = [...page.querySelectorAll("label")].find((one) => one.textContent === words);
+        label?.querySelector("input")?.click();
+      }),
     key: (key, target = page.querySelector(".point-focus") ?? page) =>
       act(async () => {
         target.dispatchEvent(
