@@ -1,4 +1,5 @@
 import type { FormulaEngine } from "../formulas/engine-type.ts";
+import { LINT_CODES } from "../shared/codes/lint-codes.ts";
 import type { Problem } from "../shared/problem.ts";
 import { lintGroups } from "./lint/groups.ts";
 import { lintLimits } from "./lint/limits.ts";
@@ -11,14 +12,26 @@ import { lintWording } from "./lint/wording.ts";
 import type { Checklist } from "./meta-schema.ts";
 import { checklistNames } from "./names.ts";
 
+/** More than anybody reads; each problem is an answer to send and a line to show. */
+const MOST_TOLD = 500;
+
+/** However many warnings there are, the first errors are told: they stand in the way of issuing. */
+const told = (problems: readonly Problem[]): readonly Problem[] => {
+  if (problems.length <= MOST_TOLD) return problems;
+  const isWarning = ({ code }: Problem) => LINT_CODES[code]?.level === "warning";
+  const errors = problems.filter((found) => !isWarning(found));
+  return [...errors, ...problems.filter(isWarning)].slice(0, MOST_TOLD);
+};
+
 /**
  * Finds what the meta-schema cannot say, in a document that passed it. Pointers lead into the
  * document; `LINT_CODES` tells errors from warnings. Without an engine, formulas other than plain
- * names go unchecked, so a checklist is issued only after a run with one.
+ * names go unchecked, so a checklist is issued only after a run with one. At most 500 are told,
+ * errors first where there are more.
  */
 export const lintChecklist = (doc: Checklist, formulas?: FormulaEngine): readonly Problem[] => {
   const names = checklistNames(doc, formulas);
-  return [
+  return told([
     ...lintNames(doc),
     ...names.problems,
     ...lintUnits(doc),
@@ -28,5 +41,5 @@ export const lintChecklist = (doc: Checklist, formulas?: FormulaEngine): readonl
     ...lintScores(doc),
     ...lintTables(doc, names),
     ...lintWording(doc),
-  ];
+  ]);
 };

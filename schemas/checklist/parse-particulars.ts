@@ -1,4 +1,4 @@
-import { nearest } from "../shared/nearest.ts";
+import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { roundSignificant } from "../shared/significant.ts";
 import type { ParticularDefinition, ParticularDefinitions } from "./meta-schema.ts";
@@ -48,14 +48,17 @@ export const particularProblem = (
 export const parseParticulars = (
   definitions: ParticularDefinitions,
   values: Readonly<Record<string, unknown>>,
-): readonly Problem[] =>
-  Object.entries(values).flatMap(([name, value]) => {
+): readonly Problem[] => {
+  const budget = wordBudget();
+  const known = Object.keys(definitions);
+  return Object.entries(values).flatMap(([name, value]) => {
     const pointer = at("", name);
     const definition = Object.hasOwn(definitions, name) ? definitions[name] : undefined;
     if (!definition) {
-      const near = nearest(name, Object.keys(definitions));
+      const near = nearest(name, known, budget);
       return [problem(pointer, "unknown-particular", { name, nearest: near })];
     }
     const wrong = particularProblem(name, definition, value);
     return wrong ? [problem(pointer, wrong.code, wrong.params)] : [];
   });
+};

@@ -1,6 +1,6 @@
 import { parseCivilDate } from "../due/civil.ts";
 import type { PatternEngine } from "../patterns/engine-type.ts";
-import { nearest } from "../shared/nearest.ts";
+import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { splitAnswerName } from "./answer-name.ts";
 import { hasShape, isAbsence, isFields, lengthOf } from "./answer-shape.ts";
@@ -90,13 +90,15 @@ export const validateAnswers = (
 ): readonly Problem[] => {
   if (!isFields(answers)) return [problem("", "wrong-type", { expected: ["object"] })];
   const repeats = repeatsByPoint(doc);
+  const known = Object.keys(doc.properties);
+  const budget = wordBudget();
 
   const nameProblem = (name: string): Found => {
     const { point, member } = splitAnswerName(name);
     if (!Object.hasOwn(doc.properties, point)) {
       return found("unknown-point", {
         point: name,
-        nearest: nearest(name, Object.keys(doc.properties)),
+        nearest: nearest(name, known, budget),
       });
     }
     const repeat = repeats.get(point)?.repeat;

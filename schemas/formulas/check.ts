@@ -1,4 +1,4 @@
-import { nearest } from "../shared/nearest.ts";
+import { nearest, type WordBudget, wordBudget } from "../shared/nearest.ts";
 import { type Problem, problem, type Result } from "../shared/problem.ts";
 import type { Unit } from "../units/unit.ts";
 import { fitsUnit, sameUnit } from "../units/units.ts";
@@ -20,9 +20,23 @@ const at = ({ start, end }: Place) => ({ start, end });
 /** The last word of a full name: "length" of "asset.length". */
 const lastWord = (name: string): string => name.slice(name.lastIndexOf(".") + 1);
 
+/** All formulas over the same names share one budget for suggestions. */
+const budgets = new WeakMap<NameTypes, WordBudget>();
+const budgetOf = (names: NameTypes): WordBudget => {
+  const budget = budgets.get(names) ?? wordBudget();
+  budgets.set(names, budget);
+  return budget;
+};
+
 /** The same word in another place comes before a word that looks alike. */
-const nearestName = (name: string, known: readonly string[]): string | null =>
-  known.find((candidate) => lastWord(candidate) === lastWord(name)) ?? nearest(name, known);
+const nearestName = (name: string, names: NameTypes): string | null => {
+  const budget = budgetOf(names);
+  budget.steps -= names.size * name.length;
+  if (budget.steps < 0) return null;
+  const known = [...names.keys()];
+  const last = lastWord(name);
+  return known.find((candidate) => lastWord(candidate) === last) ?? nearest(name, known, budget);
+};
 
 /** One walk that finds unknown names, types and units; null stands for what already has a problem. */
 class Check {
@@ -129,7 +143,7 @@ class Check {
     if (named.kind !== "name" || text.kind !== "literal" || typeof text.value !== "string") return;
     const options = this.names.get(named.name)?.options;
     if (!options || options.includes(text.value)) return;
-    const near = nearest(text.value, options);
+    const near = nearest(text.value, options, budgetOf(this.names));
     const params = { name: named.name, value: text.value, nearest: near, ...at(text) };
     this.report("not-an-option", params);
   }
@@ -137,7 +151,7 @@ class Check {
   name(name: string, place: Place): Kind | null {
     const known = this.names.get(name);
     if (!known) {
-      const near = nearestName(name, [...this.names.keys()]);
+      const near = nearestName(name, this.names);
       return this.report("unknown-name", { name, nearest: near, ...at(place) });
     }
     this.used.add(name);

@@ -1,5 +1,5 @@
 import { type Failure, isFailure } from "../formulas/engine-type.ts";
-import { nearest } from "../shared/nearest.ts";
+import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { type Given, own } from "./given.ts";
 import type { PointVerdict } from "./judgement.ts";
@@ -75,12 +75,15 @@ export function findingsOf(
 }
 
 /** Answers that belong to no point of the checklist. */
-export const strangers = (answers: object, known: ReadonlyMap<string, unknown>): Problem[] =>
-  Object.keys(answers)
+export const strangers = (answers: object, known: ReadonlyMap<string, unknown>): Problem[] => {
+  const names = [...known.keys()];
+  const budget = wordBudget();
+  return Object.keys(answers)
     .filter((point) => !known.has(point))
     .map((point) =>
       problem(at("/answers", point), "unknown-point", {
         point,
-        nearest: nearest(point, [...known.keys()]),
+        nearest: nearest(point, names, budget),
       }),
     );
+};

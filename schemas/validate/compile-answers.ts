@@ -2,7 +2,7 @@ import { pointKind } from "../checklist/guards.ts";
 import { issueDocument } from "../checklist/issue-document.ts";
 import type { Checklist } from "../checklist/meta-schema.ts";
 import { measure } from "../shared/measure.ts";
-import { nearest } from "../shared/nearest.ts";
+import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { createAjv } from "./ajv.ts";
 import { DOCUMENT_LIMITS } from "./compile-schema.ts";
@@ -20,6 +20,7 @@ const garbled = (answers: unknown): readonly string[] =>
 export const compileAnswers = (doc: Checklist): ((answers: unknown) => readonly Problem[]) => {
   const validate = createAjv().compile(issueDocument(doc));
   const points = new Map(Object.entries(doc.properties));
+  const known = [...points.keys()];
   return (answers) => {
     const heavy = measure(answers, DOCUMENT_LIMITS);
     if (heavy && heavy.code !== "bad-text") return [heavy];
@@ -32,13 +33,14 @@ export const compileAnswers = (doc: Checklist): ((answers: unknown) => readonly 
       else if (typeof extra === "string") names.add(extra);
     }
     if (names.size === 0) return [problem("", "wrong-type", { expected: ["object"] })];
+    const budget = wordBudget();
     return [...names].map((name) => {
       const point = points.get(name);
       return point
         ? problem(at("", name), "answer-shape", { kind: pointKind(point) })
         : problem(at("", name), "unknown-point", {
             point: name,
-            nearest: nearest(name, [...points.keys()]),
+            nearest: nearest(name, known, budget),
           });
     });
   };

@@ -1,4 +1,4 @@
-import { nearest } from "../../shared/nearest.ts";
+import { nearest, wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import { pointKind } from "../guards.ts";
 import type { Checklist, ScoreDefinition } from "../meta-schema.ts";
@@ -33,14 +33,16 @@ const lintBands = (pointer: string, score: ScoreDefinition, lowest: number | nul
 };
 
 /** Scores add graded points up, and every score they can come to falls in a band. */
-export const lintScores = (doc: Checklist): readonly Problem[] =>
-  Object.entries(doc.scores ?? {}).flatMap(([name, score]) => {
+export const lintScores = (doc: Checklist): readonly Problem[] => {
+  const budget = wordBudget();
+  const known = Object.keys(doc.properties);
+  return Object.entries(doc.scores ?? {}).flatMap(([name, score]) => {
     const pointer = at("/scores", name);
     const members = score.of.flatMap((point, index) => {
       const place = at(pointer, "of", index);
       const definition = Object.hasOwn(doc.properties, point) ? doc.properties[point] : undefined;
       if (!definition) {
-        const near = nearest(point, Object.keys(doc.properties));
+        const near = nearest(point, known, budget);
         return [problem(place, "score-unknown-point", { point, nearest: near })];
       }
       if (pointKind(definition) !== "graded") {
@@ -50,3 +52,4 @@ export const lintScores = (doc: Checklist): readonly Problem[] =>
     });
     return [...members, ...lintBands(pointer, score, lowestScore(doc, score))];
   });
+};

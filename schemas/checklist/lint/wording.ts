@@ -1,11 +1,8 @@
-import { nearest } from "../../shared/nearest.ts";
+import { nearest, wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import type { Checklist } from "../meta-schema.ts";
 import { translatableTexts } from "../texts.ts";
 import { fallbacks } from "../worded.ts";
-
-/** Places that get a suggestion; to compare every wrong place with every text could take minutes. */
-const MOST_SUGGESTIONS = 10;
 
 /** Whether a pointer leads to anything in the document. */
 const leadsIn = (doc: Checklist, pointer: string): boolean => {
@@ -26,11 +23,10 @@ export const lintWording = (doc: Checklist): readonly Problem[] => {
   if (wording.length === 0) return [];
   const known = new Set(translatableTexts(doc).map(({ pointer }) => pointer));
   const places = [...known];
-  let suggestions = 0;
+  const budget = wordBudget();
   const placeProblem = (pointer: string, place: string): Problem => {
     if (leadsIn(doc, place)) return problem(pointer, "wording-not-a-text", { place });
-    suggestions += 1;
-    const near = suggestions > MOST_SUGGESTIONS ? null : nearest(place, places);
+    const near = nearest(place, places, budget);
     return problem(pointer, "wording-unknown-place", { place, nearest: near });
   };
   const byTag = new Map(wording.map(([tag, texts]) => [tag.toLowerCase(), texts]));
