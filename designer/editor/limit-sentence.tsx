@@ -1,33 +1,17 @@
 import { Sentence, WordButton, WordList } from "@roundbook/runner/form";
-import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
-import type { ReactNode } from "react";
+import { type LimitDefinition, type PointDefinition, pointKind } from "@roundbook/schemas";
+import { Fragment, type ReactNode } from "react";
 import { e } from "../messages/editor.ts";
 import { f } from "../messages/facts.ts";
 import { changePoint } from "../model/commands.ts";
-import { optionsOf } from "../model/draft-document.ts";
 import { formulaWords } from "../model/formula-words.ts";
-import {
-  BOUND_KINDS,
-  boundsOf,
-  changeLimit,
-  changeSide,
-  otherSide,
-  readBound,
-  removeBound,
-  removeLimit,
-  setBasis,
-  setBound,
-} from "../model/limit-edit.ts";
-import { boundWords, choiceWords } from "../model/limit-sentence.ts";
-import { ChoiceEdit, ManyEdit, OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
+import { compareWithLast, removeLast } from "../model/limit-clauses.ts";
+import { boundsOf, changeLimit, otherSide, removeLimit, setBasis } from "../model/limit-edit.ts";
+import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
+import { datePart } from "./date-part.tsx";
 import { useDesk } from "./desk.tsx";
 import { FormulaEdit } from "./formula-edit.tsx";
-
-const accepted = (point: PointDefinition): { value: string; label: string }[] =>
-  (point.$ref === "#/$defs/check"
-    ? ["ok", "not-ok"]
-    : optionsOf(point).map((option) => option.const)
-  ).map((value) => ({ value, label: choiceWords(point, value) }));
+import { acceptPart, boundsPart, byWord, decisionPart, lastPart } from "./limit-parts.tsx";
 
 interface LimitProps {
   readonly name: string;
@@ -44,9 +28,18 @@ export const LimitSentence = ({ name, point, limit, at, marks }: LimitProps) => 
   const id = (part: string) => `${name}/limits/${at}/${part}`;
   const change = (next: (limit: LimitDefinition) => LimitDefinition) =>
     apply(changePoint(document, name, (one) => changeLimit(one, at, next)));
-  const words = accepted(point);
-  const byWord = point.$ref === "#/$defs/check" || point.$ref === "#/$defs/choice";
-  const editors: Record<string, () => ReactNode> = {
+  const kind = pointKind(point);
+  const of = { document, name, point, limit, id, change };
+  const plain = limit.sameAsLast === undefined || boundsOf(limit).length > 0;
+  const parts =
+    kind === "date"
+      ? [datePart(of)]
+      : byWord(point)
+        ? [acceptPart(of)]
+        : [...(plain ? [boundsPart(of)] : []), ...(limit.sameAsLast ? [lastPart(of)] : [])];
+  const decides = decisionPart(of);
+  const opened = useOpened({
+    ...Object.assign({}, ...[...parts, decides].map(({ editors }) => editors)),
     [id("basis")]: () => (
       <TextEdit
         label={e("l.basis")}
@@ -70,46 +63,10 @@ export const LimitSentence = ({ name, point, limit, at, marks }: LimitProps) => 
         }}
       />
     ),
-    [id("accept")]: () => (
-      <ManyEdit
-        label={e("l.accept")}
-        choices={words}
-        chosen={(limit.accept ?? []).map(String)}
-        onChange={(accept) =>
-          change(({ accept: _, ...rest }) => (accept.length > 0 ? { ...rest, accept } : rest))
-        }
-      />
-    ),
-  };
-  for (const kind of BOUND_KINDS) {
-    editors[id(kind)] = () => (
-      <FormulaEdit
-        label={e("l.bound")}
-        value={limit[kind] === undefined ? "" : String(limit[kind])}
-        wanted={{ unit: point.quantity?.unit }}
-        onTake={(text) => {
-          const bound = readBound(text);
-          change((one) =>
-            bound === undefined ? removeBound(one, kind) : setBound(one, kind, bound),
-          );
-          return undefined;
-        }}
-      />
-    );
-    editors[id(`${kind}-side`)] = () => (
-      <ChoiceEdit
-        label={e("l.side")}
-        choices={BOUND_KINDS.map((value) => ({ value, label: f(`note.${value}`) }))}
-        chosen={limit[kind] === undefined ? null : kind}
-        onChoose={(to) => change((one) => changeSide(one, kind, to))}
-      />
-    );
-  }
-  const opened = useOpened(editors);
+  });
   const severity = limit.severity ?? "fail";
-  const bounds = boundsOf(limit);
-  const shown = bounds.length > 0 ? bounds : [{ kind: "max" as const, bound: "…" }];
-  const other = otherSide(limit);
+  const measured = !byWord(point) && kind !== "date";
+  const other = measured ? otherSide(limit) : null;
   const foot = (
     <WordList>
       <WordButton
@@ -120,9 +77,19 @@ export const LimitSentence = ({ name, point, limit, at, marks }: LimitProps) => 
       >
         {e(severity === "fail" ? "l.make-advise" : "l.make-fail")}
       </WordButton>
-      {!byWord && other && (
+      {other && (
         <WordButton quiet onClick={() => setOpen(id(other))}>
           {e("l.other-side", { side: f(`note.${other}`) })}
+        </WordButton>
+      )}
+      {measured && (
+        <WordButton quiet onClick={() => change(limit.sameAsLast ? removeLast : compareWithLast)}>
+          {e(limit.sameAsLast ? "l.limit-bound" : "l.limit-last")}
+        </WordButton>
+      )}
+      {measured && boundsOf(limit).length > 0 && !limit.decision && (
+        <WordButton quiet onClick={() => setOpen(id("decision/rule"))}>
+          {e("l.limit-decision")}
         </WordButton>
       )}
       {!limit.when && (
@@ -153,27 +120,14 @@ export const LimitSentence = ({ name, point, limit, at, marks }: LimitProps) => 
         )
       }
     >
-      {byWord ? (
-        <>
-          {e("s.unless")}{" "}
-          <OpenBlank id={id("accept")}>
-            {words
-              .filter(({ value }) => limit.accept?.includes(value))
-              .map(({ label }) => label)
-              .join(f("limit.or")) || "…"}
-          </OpenBlank>
-        </>
-      ) : (
-        shown.map(({ kind, bound }, index) => (
-          <span key={kind}>
-            {index > 0 && f("limit.or")}
-            <OpenBlank id={id(`${kind}-side`)}>{f(`note.${kind}`)}</OpenBlank>{" "}
-            <OpenBlank id={id(kind)}>
-              {bound === "…" ? "…" : boundWords(document, point, bound)}
-            </OpenBlank>
-          </span>
-        ))
-      )}
+      {parts.map(({ words }, index) => (
+        // The clauses of a limit are always the same, in the same order.
+        <Fragment key={index}>
+          {index > 0 && f("limit.or")}
+          {words}
+        </Fragment>
+      ))}
+      {decides.words}
       {limit.when && (
         <>
           {`, ${e("s.when")} `}

@@ -20,6 +20,7 @@ import { WaitSentence } from "./wait-sentence.tsx";
 
 const newLimit = (point: PointDefinition): LimitDefinition => {
   if (point.$ref === "#/$defs/check") return { accept: ["ok"] };
+  if (pointKind(point) === "date") return { notBefore: { from: "today" } };
   const [option] = optionsOf(point);
   return option ? { accept: [option.const] } : {};
 };
@@ -52,7 +53,8 @@ export const PointPanel = ({
   const limitToo = () => {
     apply(changePoint(document, name, (one) => addLimit(one, newLimit(one))));
     const at = point.limits?.length ?? 0;
-    setOpen(`${name}/limits/${at}/${"accept" in newLimit(point) ? "accept" : "max"}`);
+    const [first = "max"] = Object.keys(newLimit(point));
+    setOpen(`${name}/limits/${at}/${first}`);
   };
   const duplicate = () => {
     const made = duplicatePoint(document, name, retired);

@@ -33,13 +33,25 @@ export const pointFacts = (document: DraftDocument, point: PointDefinition): str
       f("fact.plausible", { min: min ?? "…", max: max ?? "…" }),
     point.minimum !== undefined &&
       f("fact.range", { minimum: point.minimum, maximum: point.maximum ?? "…" }),
-    point.oneOf &&
-      f("fact.options", {
+    optionsOf(point).length > 0 &&
+      f(point.items ? "fact.options-several" : "fact.options", {
         options: optionsOf(point)
           .map((option) => option.title)
           .join(", "),
       }),
     point.maxLength !== undefined && f("fact.length", { count: point.maxLength }),
+    point.pattern && f("fact.pattern", { pattern: point.pattern }),
+    point.several &&
+      f("fact.several", {
+        count:
+          typeof point.several.count === "number"
+            ? point.several.count
+            : formulaWords(document, point.several.count),
+        combine: f(`combine.${point.several.combine}`),
+      }),
+    point.calculate && f("fact.calculate", { formula: formulaWords(document, point.calculate) }),
+    point.block && f("fact.block", { block: point.block }),
+    ask.wait && f("fact.wait", { from: ask.wait.atLeast ?? 0, to: ask.wait.atMost ?? "…" }),
     ask.when && f("fact.when", { formula: formulaWords(document, ask.when) }),
     f(ask.mandatory ? "fact.mandatory" : "fact.optional"),
     ask.absentAllowed &&
