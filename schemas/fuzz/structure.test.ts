@@ -1,0 +1,3 @@
+import { fuzzFamily } from "./corpus.ts";
+
+fuzzFamily("structure", 1_000_000, 5200);

@@ -1,0 +1,3 @@
+import { fuzzFamily } from "./corpus.ts";
+
+fuzzFamily("values", 2_000_000, 5200);
