@@ -8,7 +8,7 @@ import { Point } from "./look/point.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import { ChecklistTitles } from "./messages/titled.tsx";
 import { picturesIn } from "./model/answer-parts.ts";
-import { absenceNote, type Contents, writtenWords } from "./model/answer-words.ts";
+import { absenceNote, type Contents, isLong, writtenWords } from "./model/answer-words.ts";
 import { type FormPoint, type Repeats, sectionsOf } from "./model/sections.ts";
 import { isStopped } from "./model/walk.ts";
 import { OverallLine } from "./overall-line.tsx";
@@ -100,6 +100,7 @@ function SealedPoint({
         number={point.number}
         question={point.title}
         help={absenceNote(t, answer, contents)}
+        below={isLong(t, point, answer, contents)}
         answer={
           answer === undefined && point.kind !== "calculated" ? (
             <span className="answer-none">{t("inspection.unanswered")}</span>

@@ -6,7 +6,7 @@ import { FIELD_KINDS } from "./fields/registry.ts";
 import { Point } from "./look/point.tsx";
 import { WordButton, WordList } from "./look/word.tsx";
 import { useMessages } from "./messages/messages.tsx";
-import { absenceNote } from "./model/answer-words.ts";
+import { absenceNote, isLong } from "./model/answer-words.ts";
 import type { FormPoint } from "./model/sections.ts";
 import { isStopped } from "./model/walk.ts";
 import { PointAnswer } from "./point-answer.tsx";
@@ -38,6 +38,7 @@ export const PointRow = memo(
         question={point.title}
         help={absenceNote(t, answer)}
         answer={<PointAnswer {...{ point, answer, judgement, declared }} open={false} />}
+        below={isLong(t, point, answer)}
         onToggle={() => onOpen(point.id)}
       />
     );

@@ -1,8 +1,16 @@
-import type { Answer, Judge, JudgeInput, Judgement, LimitJudgement } from "@roundbook/schemas";
+import type {
+  Answer,
+  Judge,
+  JudgeInput,
+  Judgement,
+  LimitJudgement,
+  PointJudgement,
+} from "@roundbook/schemas";
 import { useMemo, useState } from "react";
 import type { Draft } from "./fields/field.ts";
 import { openingDraft, quantityOf } from "./fields/reading-entry.ts";
 import type { FormPoint, Section } from "./model/sections.ts";
+import { waitRule } from "./model/wait.ts";
 import type { OpenedPoint } from "./section-view.tsx";
 import type { Place } from "./use-steps.ts";
 
@@ -22,13 +30,15 @@ interface Asked {
 const NOTHING_ASKED: Asked = { limits: [], expected: undefined };
 
 /** An answer of which only what it is measured against is used; its verdict is never looked at. */
-function standIn(point: FormPoint, on: string | undefined): Answer | undefined {
-  const reading = { value: 0, unit: quantityOf(point).unit };
+function standIn(point: FormPoint, on: string | undefined, count: number): Answer | undefined {
+  const rule = waitRule(point);
+  const elapsed = rule && { elapsed: rule.atLeast ?? rule.atMost ?? 0 };
+  const reading = { value: 0, unit: quantityOf(point).unit, ...elapsed };
   switch (point.kind) {
     case "reading":
       return reading;
     case "readings":
-      return [reading];
+      return Array.from({ length: count }, () => reading);
     case "sample":
       return { sample: "-", result: reading };
     case "count":
@@ -44,17 +54,35 @@ function standIn(point: FormPoint, on: string | undefined): Answer | undefined {
 function askedOf(point: FormPoint, judge: Judge, judgement: Judgement, input: JudgeInput): Asked {
   const judged = judgement.points[point.id];
   if (judged === undefined) return NOTHING_ASKED;
-  const count = point.definition.several?.count;
-  const fixed = typeof count === "number" ? count : undefined;
-  const answer = standIn(point, input.on);
-  if (answer === undefined || (judged.limits.length > 0 && point.kind !== "readings"))
-    return { limits: judged.limits, expected: fixed };
-  const answers = { ...input.answers, [point.id]: answer };
-  const { why, limits } = judge.judgePoint(point.id, { ...input, answers });
-  const told = why.code === "too-few-readings" ? why.params.count : 1;
-  const expected = fixed ?? (typeof told === "number" ? told : undefined);
+  const tried = (count: number) => {
+    const answer = standIn(point, input.on, count);
+    return answer === undefined
+      ? undefined
+      : judge.judgePoint(point.id, withAnswer(input, point.id, answer));
+  };
+  const expected = point.kind === "readings" ? countOf(point, tried(1)) : undefined;
   if (judged.limits.length > 0) return { limits: judged.limits, expected };
+  const limits = tried(expected ?? 1)?.limits ?? [];
   return { limits: limits.map((limit) => ({ ...limit, verdict: "undecided" })), expected };
+}
+
+/** How many readings are asked for: as written, or as the judge says of one that stands alone. */
+function countOf(point: FormPoint, alone: PointJudgement | undefined): number | undefined {
+  const count = point.definition.several?.count;
+  if (typeof count === "number") return count;
+  const told = alone?.why.code === "too-few-readings" ? alone.why.params.count : undefined;
+  return typeof told === "number" ? told : undefined;
+}
+
+const withAnswer = (input: JudgeInput, id: string, answer: Answer): JudgeInput => ({
+  ...input,
+  answers: { ...input.answers, [id]: answer },
+});
+
+/** What was answered stands in its boxes; the pen at the first that is empty, else at the last. */
+function opening(point: FormPoint, answer: Answer | undefined, expected = Infinity): Draft {
+  const draft = openingDraft(point, answer);
+  return { ...draft, at: Math.min(draft.at, Math.max(expected - 1, 0)) };
 }
 
 /** The open point with what is being written in it; opening another starts from its own answer. */
@@ -70,7 +98,8 @@ export function useOpened(given: OpenedInput): OpenedPoint | undefined {
   );
 
   if (point === undefined) return undefined;
-  const draft = kept?.id === point.id ? kept.draft : openingDraft(point, input.answers[point.id]);
+  const draft =
+    kept?.id === point.id ? kept.draft : opening(point, input.answers[point.id], asked.expected);
   return {
     point,
     draft,

@@ -15,6 +15,7 @@ export function DateField(props: FieldProps) {
         label={t("date.label")}
         aria-label={point.title}
         type="date"
+        data-empty={typeof answer !== "string"}
         value={typeof answer === "string" ? answer : ""}
         onChange={({ target }) => onAnswer(target.value === "" ? undefined : target.value)}
       />

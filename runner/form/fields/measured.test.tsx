@@ -99,7 +99,7 @@ describe("several readings", () => {
     await form.type("1.4");
     expect(verdict("lamps")).toBe("Fail");
     const counts = form.page.querySelector(".taken-counts")?.closest("li")?.textContent;
-    expect(counts).toBe("20.8\u00a0lxcounts");
+    expect(counts).toBe("20.8\u00a0lx counts");
   });
 
   it("can each be written again", async () => {

@@ -71,9 +71,11 @@ function Taken(props: FieldProps & { readonly count: number; readonly value: num
               {reading === undefined ? (
                 <span className="answer-none">{t("answer.none")}</span>
               ) : (
-                <span className="answer">{readingWords(point, reading)}</span>
+                <span className="answer">
+                  {readingWords(point, reading)}{" "}
+                  {at === counting && <span className="taken-counts">{t("readings.counts")}</span>}
+                </span>
               )}
-              {at === counting && <span className="taken-counts">{t("readings.counts")}</span>}
             </button>
           </li>
         );

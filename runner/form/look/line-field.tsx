@@ -2,7 +2,11 @@ import { type ComponentProps, useId } from "react";
 import { describedBy, FieldFrame, type FieldWords } from "./field-frame.tsx";
 
 /** All input attributes and `ref` pass through, so `register()` spreads into it. */
-export type LineFieldProps = FieldWords & Omit<ComponentProps<"input">, "className" | "style">;
+export type LineFieldProps = FieldWords &
+  Omit<ComponentProps<"input">, "className" | "style"> & {
+    /** A picker prints its own blanks: they are no answer, and not in hand. */
+    readonly "data-empty"?: boolean;
+  };
 
 export function LineField({ label, help, error, trail, id, ...input }: LineFieldProps) {
   const own = useId();

@@ -14,6 +14,8 @@ export interface PointProps {
   readonly open?: boolean;
   /** Not asked any more: struck, and quiet. */
   readonly stopped?: boolean;
+  /** A long answer, under the question instead of beside it. */
+  readonly below?: boolean;
   /** Opens or closes it; without it the head is plain. */
   readonly onToggle?: () => void;
   readonly problem?: { readonly number: number; readonly label: string; readonly href?: string };
@@ -26,7 +28,7 @@ export interface PointProps {
 
 /** Number | question | answer; the open one stands behind a 6 px bar. */
 export function Point(props: PointProps) {
-  const { number, question, help, note, answer, open, stopped, onToggle } = props;
+  const { number, question, help, note, answer, open, stopped, below, onToggle } = props;
   const { problem, id, flush, children } = props;
   return (
     <section className={classes("point", open && "point-open", stopped && "point-stopped")} id={id}>
@@ -41,7 +43,9 @@ export function Point(props: PointProps) {
           {help !== undefined && <p className="second">{help}</p>}
         </div>
         {note !== undefined && <span className="point-note">{note}</span>}
-        {answer !== undefined && <div className="point-answer">{answer}</div>}
+        {answer !== undefined && (
+          <div className={classes("point-answer", below && "point-answer-below")}>{answer}</div>
+        )}
       </div>
       {open && children !== undefined && (
         <div className={classes("point-body", flush && "point-body-flush")}>{children}</div>

@@ -70,6 +70,17 @@ export function answerWords(
   }
 }
 
+/** Characters beside which a question still has its room on a phone. */
+const BESIDE = 26;
+
+/** An answer of several parts that would crowd its question out. */
+export const isLong = (
+  t: Messages["t"],
+  point: FormPoint,
+  answer: Answer | undefined,
+  contents?: Contents,
+): boolean => answer !== undefined && answerWords(t, point, answer, contents).length > BESIDE;
+
 /** The note beside an absence, if one was written. */
 export function absenceNote(
   t: Messages["t"],
