@@ -135,6 +135,8 @@ test("wording is whole when the closest languages have every text between them",
     expect(lintWording({ ...doc, wording: { ...doc.wording, "cy-GB": {} } })).toEqual([]);
     expect(lintWording(issueDocument(doc))).toEqual([]);
   }
+  const british = { "en-GB": { "/title": "Door and sockets" } };
+  expect(lintWording({ ...LEAVES_AND_SOCKETS, wording: british })).toEqual([]);
   const included = { ...LEAVES_AND_SOCKETS, include: [{ block: "plug" }] };
   const resolved = resolveBlocks(included, () => PLUG_BLOCK);
   expect(resolved.ok && lintWording(resolved.value).map(({ code }) => code)).toEqual([

@@ -40,6 +40,8 @@ export const lintWording = (doc: Checklist): readonly Problem[] => {
       const one = byTag.get(tag);
       return one ? [one] : [];
     });
+    // A variety of the document's own language says only what it says otherwise.
+    if (fallbacks(language).includes((doc.language ?? "").toLowerCase())) return wrong;
     const missing = places.filter((place) => !served.some((one) => Object.hasOwn(one, place)));
     const params = { language, missing: missing.length };
     return missing.length > 0 ? [...wrong, problem(pointer, "wording-incomplete", params)] : wrong;
