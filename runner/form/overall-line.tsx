@@ -29,7 +29,8 @@ export function OverallLine({ document, issue, judgement }: OverallLineProps) {
       </div>
       {pending > 0 && (
         <p>
-          <strong>{t("pending.says", { count: pending })}</strong> {t("pending.none")}
+          <strong>{t("pending.says", { count: pending })}</strong>{" "}
+          {overall === "undecided" && t("pending.none")}
         </p>
       )}
       <p className="second">

@@ -1,5 +1,5 @@
 import { useMessages } from "../messages/messages.tsx";
-import { useTitled } from "../messages/titled.tsx";
+import { useFormulaWords, useTitled } from "../messages/titled.tsx";
 import { valueWords } from "../model/answer-words.ts";
 import type { FieldProps } from "./field.ts";
 import { LimitPicture } from "./limit-picture.tsx";
@@ -9,6 +9,7 @@ import { quantityOf } from "./reading-entry.ts";
 export function CalculatedField({ point, judgement, limits, last }: FieldProps) {
   const { t } = useMessages();
   const titled = useTitled();
+  const words = useFormulaWords();
   const value = judgement?.value;
   const quantity = quantityOf(point);
   return (
@@ -19,7 +20,7 @@ export function CalculatedField({ point, judgement, limits, last }: FieldProps) 
         <output className="worked-out">{valueWords(point, value)}</output>
       )}
       <p className="second">
-        {t("calculated.about")} <span className="mono">{point.definition.calculate}</span>
+        {t("calculated.about", { formula: words(point.definition.calculate ?? "") })}
       </p>
       <LimitPicture
         quantity={quantity}

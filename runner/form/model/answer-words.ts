@@ -70,16 +70,20 @@ export function answerWords(
   }
 }
 
-/** Characters beside which a question still has its room on a phone. */
-const BESIDE = 26;
+/** Characters beside which a question still has its room on a phone; a verdict takes some too. */
+const BESIDE = { judged: 14, plain: 26 } as const;
+const IN_PARTS: ReadonlySet<string> = new Set(["choices", "readings", "sample"]);
 
-/** An answer of several parts that would crowd its question out. */
+/** An answer that would crowd its question out, so that it stands below. */
 export const isLong = (
   t: Messages["t"],
   point: FormPoint,
   answer: Answer | undefined,
   contents?: Contents,
-): boolean => answer !== undefined && answerWords(t, point, answer, contents).length > BESIDE;
+): boolean =>
+  answer !== undefined &&
+  answerWords(t, point, answer, contents).length >
+    (IN_PARTS.has(point.kind) ? BESIDE.judged : BESIDE.plain);
 
 /** The note beside an absence, if one was written. */
 export function absenceNote(
