@@ -15,6 +15,7 @@ import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
 import { ParticularSentences } from "./particular-sentences.tsx";
 import { ScoreSentences } from "./score-sentences.tsx";
+import { StopSentences } from "./stop-sentences.tsx";
 import { ValueSentences } from "./value-sentences.tsx";
 
 /** What stands around the points: its title, cautions, what is needed, named values, the score. */
@@ -56,7 +57,7 @@ export const AroundSentences = () => {
 };
 
 /** Blanks that lie around the points. */
-const AROUND = /^(around|particulars|values|scores)\//;
+const AROUND = /^(around|particulars|values|scores|stops)\//;
 
 /** All that stands around the points in one line: "It needs: Length. It counts with: …". */
 const aroundWords = (document: DraftDocument): string => {
@@ -79,6 +80,8 @@ const aroundWords = (document: DraftDocument): string => {
       titles.length > 0 ? [e(key, { titles: list(titles) })] : [],
     ),
   ];
+  const stops = document.stops?.length ?? 0;
+  if (stops > 0) words.push(e("around.said-stops", { count: stops }));
   return words.length > 0 ? words.join(" ") : e("around.said-nothing");
 };
 
@@ -146,6 +149,7 @@ const Sentences = () => {
       <ParticularSentences />
       <ValueSentences />
       <ScoreSentences />
+      <StopSentences />
     </SentencePanel>
   );
 };

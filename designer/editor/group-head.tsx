@@ -4,6 +4,7 @@ import { changeGroup, moveGroup, removeGroup } from "../model/commands.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { TextEdit } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
+import { RepeatSentence } from "./repeat-sentence.tsx";
 
 type Group = NonNullable<DraftDocument["groups"]>[number];
 
@@ -17,7 +18,7 @@ export const GroupHead = ({
 }) => {
   const { document, apply, open, setOpen } = useDesk();
   const id = `groups/${group.id}`;
-  const isOpen = open === id;
+  const isOpen = open === id || open?.startsWith(`${id}/`) === true;
   return (
     <>
       <PlaceHeading
@@ -25,29 +26,36 @@ export const GroupHead = ({
         title={group.title}
         aside={
           <WordButton quiet aria-expanded={isOpen} onClick={() => setOpen(isOpen ? null : id)}>
-            {e(group.groupAnswer ? "ed.group-answer" : "ed.group-alone")}
+            {group.repeat
+              ? e("ed.group-each", { each: group.repeat.each })
+              : e(group.groupAnswer ? "ed.group-answer" : "ed.group-alone")}
           </WordButton>
         }
       />
       {isOpen && (
         <LeafWords>
-          <TextEdit
-            label={e("ed.group-title")}
-            value={group.title}
-            onTake={(text) => {
-              if (text.trim() === "") return e("l.needed");
-              apply(changeGroup(document, group.id, { title: text.trim() }));
-              return undefined;
-            }}
-          />
+          {open === id && (
+            <TextEdit
+              label={e("ed.group-title")}
+              value={group.title}
+              onTake={(text) => {
+                if (text.trim() === "") return e("l.needed");
+                apply(changeGroup(document, group.id, { title: text.trim() }));
+                return undefined;
+              }}
+            />
+          )}
+          <RepeatSentence group={group} />
           <WordList>
-            <WordButton
-              onClick={() =>
-                apply(changeGroup(document, group.id, { groupAnswer: !group.groupAnswer }))
-              }
-            >
-              {e(group.groupAnswer ? "ed.group-make-alone" : "ed.group-make-answer")}
-            </WordButton>
+            {!group.repeat && (
+              <WordButton
+                onClick={() =>
+                  apply(changeGroup(document, group.id, { groupAnswer: !group.groupAnswer }))
+                }
+              >
+                {e(group.groupAnswer ? "ed.group-make-alone" : "ed.group-make-answer")}
+              </WordButton>
+            )}
             <WordButton onClick={() => apply(moveGroup(document, group.id, -1))}>
               {e("ed.up")}
             </WordButton>

@@ -167,7 +167,7 @@ export const EDITOR_WORDS = {
   "around.score-remove": "Remove the score",
   "around.score-title": "What the score is called",
   "around.score-of": "Graded points it counts",
-  "around.score-how": "out of 100, rounded {rule}.",
+  "around.score-how": "rounded {rule}.",
   "around.band-add": "Another band",
   "around.band-new": "New band",
   "around.band-remove": "Remove this band",
@@ -230,4 +230,6 @@ export const EDITOR_WORDS = {
   "diff.cautions": "the cautions",
   "diff.title": "the title",
   "diff.order": "the order of its points",
+  "diff.repeat": "how often a group is asked",
+  "diff.stops": "what stops it",
 } as const;

@@ -2,6 +2,7 @@ import { type PointKind, pointKind } from "@roundbook/schemas";
 import { changePoint, removePoint } from "./commands.ts";
 import { type DraftDocument, newPoint } from "./draft-document.ts";
 import { nameFor } from "./names.ts";
+import { renamedInStops } from "./stop-edit.ts";
 
 /**
  * Lets a point ask for another kind of answer. Its question and when it is asked stay; limits go,
@@ -38,6 +39,11 @@ export const changeKind = (
   const { scores } = removePoint(document, name);
   return {
     name: next,
-    document: { ...document, properties, ...(groups && { groups }), ...(scores && { scores }) },
+    document: {
+      ...renamedInStops(document, name, next),
+      properties,
+      ...(groups && { groups }),
+      ...(scores && { scores }),
+    },
   };
 };

@@ -1,6 +1,8 @@
 import type { PointDefinition, PointKind } from "@roundbook/schemas";
 import { type DraftDocument, newPoint } from "./draft-document.ts";
 import { nameFor } from "./names.ts";
+import { withoutScored } from "./score-edit.ts";
+import { withoutStopped } from "./stop-edit.ts";
 
 /** Commands are pure: a document in, the changed document out, the same one when nothing changes. */
 type Group = NonNullable<DraftDocument["groups"]>[number];
@@ -46,7 +48,7 @@ export const moveGroup = (
 
 /** Removes a group; its points stay, in no group. */
 export const removeGroup = (document: DraftDocument, id: string): DraftDocument => ({
-  ...document,
+  ...withoutStopped(document, "groups", id),
   groups: groupsOf(document).filter((group) => group.id !== id),
 });
 
@@ -89,13 +91,10 @@ export const removePoint = (document: DraftDocument, name: string): DraftDocumen
   const { [name]: gone, ...properties } = document.properties;
   if (!gone) return document;
   const scores = Object.fromEntries(
-    Object.entries(document.scores ?? {}).map(([id, score]) => [
-      id,
-      { ...score, of: score.of.filter((point) => point !== name) },
-    ]),
+    Object.entries(document.scores ?? {}).map(([id, score]) => [id, withoutScored(score, name)]),
   );
   return {
-    ...mapGroups({ ...document, properties }, (group) => ({
+    ...mapGroups({ ...withoutStopped(document, "points", name), properties }, (group) => ({
       ...group,
       points: group.points.filter((point) => point !== name),
     })),

@@ -2,6 +2,7 @@ import { canonicalize, type PointDefinition, pointsInOrder } from "@roundbook/sc
 import { f } from "../messages/facts.ts";
 import type { DraftDocument } from "./draft-document.ts";
 import { particularFacts, pointFacts, scoreFacts, valueFacts } from "./fact-words.ts";
+import { formulaWords } from "./formula-words.ts";
 import { limitSentence, pointNote } from "./limit-sentence.ts";
 
 export type ChangeKind =
@@ -16,6 +17,8 @@ export type ChangeKind =
   | "wording"
   | "limits"
   | "rest"
+  | "repeat"
+  | "stops"
   | "order";
 
 /** One change in plain words: what it is about, and how it was and is. */
@@ -139,12 +142,52 @@ export const differences = (before: DraftDocument, after: DraftDocument): Change
   ];
   const kept = new Set(names.filter((name) => before.properties[name] && after.properties[name]));
   const stay = (document: DraftDocument) => order(document).filter((name) => kept.has(name));
+  if (!same(before.stops, after.stops))
+    changes.push({ kind: "stops", about: after.title, ...stopChange(before, after) });
+  changes.push(...repeatChanges(before, after));
   const rest = ["title", "cautions", "particulars", "values", "scores", "properties", "$defs"];
+  rest.push("stops", "patternProperties", "propertyNames");
   const regrouped = !same(without(before, ...rest, "groups"), without(after, ...rest, "groups"));
   if (!same(stay(before), stay(after)) || !sameGroups(before, after) || regrouped)
     changes.push({ kind: "order", about: after.title });
   return changes;
 };
+
+const stopWords = (document: DraftDocument): string[] =>
+  (document.stops ?? []).map(({ after, on, points = [], groups = [], say }) => {
+    const title = (name: string) => document.properties[name]?.title ?? name;
+    const group = (id: string) => document.groups?.find((one) => one.id === id)?.title ?? id;
+    return f("fact.stop", {
+      verdicts: on.map((one) => f(`verdict.${one}`)).join(f("limit.or")),
+      after: after.map(title).join(f("limit.or")),
+      targets: [...groups.map(group), ...points.map(title)].join(", "),
+      say,
+    });
+  });
+
+const stopChange = (before: DraftDocument, after: DraftDocument) =>
+  told(stopWords(before), stopWords(after), before.stops ?? [], after.stops ?? []);
+
+type Repeat = NonNullable<NonNullable<DraftDocument["groups"]>[number]["repeat"]>;
+
+const repeatWords = (document: DraftDocument, repeat: Repeat | undefined): string => {
+  if (!repeat) return f("fact.once");
+  const { each, count, members, atMost } = repeat;
+  const many = members
+    ? members.map(({ title }) => title).join(", ")
+    : typeof count === "string"
+      ? formulaWords(document, count)
+      : String(count);
+  return f("fact.repeat", { each, many }) + (atMost ? f("fact.repeat-most", { atMost }) : "");
+};
+
+const repeatChanges = (before: DraftDocument, after: DraftDocument): Change[] =>
+  (after.groups ?? []).flatMap(({ id, title, repeat }) => {
+    const was = before.groups?.find((group) => group.id === id);
+    if (!was || same(was.repeat, repeat)) return [];
+    const words = [repeatWords(before, was.repeat), repeatWords(after, repeat)] as const;
+    return [{ kind: "repeat" as const, about: title, ...apart(...words, was.repeat, repeat) }];
+  });
 
 const sameGroups = (before: DraftDocument, after: DraftDocument): boolean => {
   const heads = (document: DraftDocument) =>

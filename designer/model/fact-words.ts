@@ -120,6 +120,13 @@ export const scoreFacts = (score: ScoreDefinition): string[] =>
   facts(
     score.title,
     f("score.of", { count: score.of.length }),
+    f(`fact.method-${score.method}`),
+    score.weights &&
+      f("fact.weights", {
+        weights: Object.entries(score.weights)
+          .map(([name, weight]) => `${weight} × ${name}`)
+          .join(", "),
+      }),
     score.round.decimals === 0
       ? f("score.round-whole", { rule: f(`round.${score.round.rule}`) })
       : f("score.round", { rule: f(`round.${score.round.rule}`), decimals: score.round.decimals }),

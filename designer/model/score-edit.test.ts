@@ -1,7 +1,17 @@
 import { expect, test } from "vitest";
 import { addPoint } from "./commands.ts";
 import { emptyDocument } from "./draft-document.ts";
-import { addBand, addScore, changeBand, readNext, removeBand, removeScore } from "./score-edit.ts";
+import {
+  addBand,
+  addScore,
+  changeBand,
+  readNext,
+  readWeights,
+  removeBand,
+  removeScore,
+  setWeights,
+  withoutScored,
+} from "./score-edit.ts";
 
 const scored = () => {
   const first = addPoint(emptyDocument("Building"), "graded", "Roof", null).document;
@@ -40,4 +50,22 @@ test("the next check is read from words, and nothing is guessed", () => {
   expect(readNext(" At once ")).toBe("at-once");
   expect(readNext("soon")).toBeUndefined();
   expect(readNext("0 days")).toBeUndefined();
+});
+
+test("weights are read by title, and what counts once needs no word", () => {
+  const titles = new Map([
+    ["frame", "Frame"],
+    ["glass", "Glass"],
+  ]);
+  expect(readWeights("2 × Frame\n1 x Glass\n", titles)).toEqual({
+    weights: { frame: 2, glass: 1 },
+  });
+  expect(readWeights("0 × Frame", titles)).toEqual({ wrong: "0 × Frame" });
+  expect(readWeights("2 × Door", titles)).toEqual({ wrong: "2 × Door" });
+  const [score] = Object.values(addScore(emptyDocument("Door"), "Condition").scores ?? {});
+  if (!score) throw new Error("the score under test");
+  const counted = { ...score, of: ["frame", "glass"] };
+  const weighed = setWeights(counted, { frame: 2, glass: 1, hinge: 3 });
+  expect(weighed.weights).toEqual({ frame: 2 });
+  expect(withoutScored(weighed, "frame")).not.toHaveProperty("weights");
 });

@@ -38,6 +38,43 @@ export const changeScore = (
     : document;
 };
 
+/** A score without one of its points. */
+export const withoutScored = (score: ScoreDefinition, name: string): ScoreDefinition => {
+  const { weights, ...rest } = score;
+  const of = score.of.filter((point) => point !== name);
+  return setWeights({ ...rest, of }, weights ?? {});
+};
+
+/** How much each point counts; what counts once needs no word. */
+export const setWeights = (
+  { weights: _, ...score }: ScoreDefinition,
+  given: Readonly<Record<string, number>>,
+): ScoreDefinition => {
+  const said = Object.entries(given).filter(
+    ([name, weight]) => weight !== 1 && score.of.includes(name),
+  );
+  return said.length > 0 ? { ...score, weights: Object.fromEntries(said) } : score;
+};
+
+const WEIGHT = /^\s*(\d{1,4}(?:[.,]\d{1,3})?)\s*[×x*]\s*(.+?)\s*$/;
+const MOST_WEIGHT = 1000;
+
+/** Lines such as "2 × Frame" by title; the first line that names no point or no weight is wrong. */
+export const readWeights = (
+  text: string,
+  titles: ReadonlyMap<string, string>,
+): { readonly weights: Record<string, number> } | { readonly wrong: string } => {
+  const weights: Record<string, number> = {};
+  for (const line of text.split("\n").filter((one) => one.trim() !== "")) {
+    const [, figure = "", title = ""] = WEIGHT.exec(line) ?? [];
+    const name = [...titles].find(([, one]) => one === title)?.[0];
+    const weight = Number(figure.replace(",", "."));
+    if (name === undefined || !(weight > 0 && weight <= MOST_WEIGHT)) return { wrong: line };
+    weights[name] = weight;
+  }
+  return { weights };
+};
+
 export const removeScore = (document: DraftDocument, name: string): DraftDocument => {
   const { scores, ...rest } = document;
   const { [name]: _, ...left } = scores ?? {};
