@@ -8,7 +8,7 @@ import { useMessages } from "./messages/messages.tsx";
 import { useTitled } from "./messages/titled.tsx";
 import { fullTitle } from "./model/full-title.ts";
 import { type Lack, lacksOf } from "./model/lacking.ts";
-import type { FormPoint, Section } from "./model/sections.ts";
+import { type FormPoint, type Section, unknownRepeats } from "./model/sections.ts";
 import { isUntouched } from "./model/untouched.ts";
 import { PointDetails } from "./point-details.tsx";
 import type { Filling } from "./use-filling.ts";
@@ -40,10 +40,20 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
       </LeafWords>
     );
   }
-  if (all.length === 0) return null;
+  const unknown = unknownRepeats(document, judgement.repeats);
+  const count = all.length + unknown.length;
+  if (count === 0) return null;
   return (
     <>
-      <PlaceHeading title={t("finish.lacking")} aside={String(all.length)} />
+      <PlaceHeading title={t("finish.lacking")} aside={String(count)} />
+      {unknown.map(({ title, why }) => (
+        <Point
+          key={title}
+          number=""
+          question={title}
+          help={`${t("repeat.unknown")} ${titled(why)}`}
+        />
+      ))}
       {all.map((lacks) => {
         const point = points.get(lacks[0].point);
         return (

@@ -139,3 +139,10 @@ describe("a calculated point", () => {
     expect(kept()).toEqual({ a: { value: 3, unit: "mm" } });
   });
 });
+
+describe("a point named by its checklist alone", () => {
+  it("is opened at its first member", async () => {
+    form = await mountForm(DOORS, { at: "gap_top" });
+    expect(form.page.querySelector(".point-open")?.id).toBe("point-gap_top@left");
+  });
+});

@@ -1,6 +1,6 @@
-import type { Answers, Judgement } from "@roundbook/schemas";
+import { type Answers, type Judgement, splitAnswerName } from "@roundbook/schemas";
 import { useState } from "react";
-import type { Section } from "./model/sections.ts";
+import type { FormPoint, Section } from "./model/sections.ts";
 import { askedOf, firstOpen, nextOpen } from "./model/walk.ts";
 
 /** Where on the form a person stands. `open` is the point whose field is shown. */
@@ -61,8 +61,11 @@ export function useSteps(
     back: before ? enter(before) : here === 0 && cautions ? { at: "cautions" } : undefined,
     go,
     goToPoint(id) {
-      const home = sections.find(({ points }) => points.some((point) => point.id === id));
-      if (home) go({ at: "section", key: home.key, open: id });
+      // Named without a member, a point of a repeat is its first one.
+      const isIt = (point: FormPoint) => point.id === id || splitAnswerName(point.id).point === id;
+      const home = sections.find(({ points }) => points.some(isIt));
+      const point = home?.points.find(isIt);
+      if (home && point) go({ at: "section", key: home.key, open: point.id });
     },
     open(id) {
       if (section) go({ at: "section", key: section.key, open: id });

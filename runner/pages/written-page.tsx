@@ -9,6 +9,7 @@ import {
   LeafWords,
   Page,
   PlaceHeading,
+  pendingOf,
   printNumber,
   Rows,
   SendingMark,
@@ -119,7 +120,7 @@ export const WrittenPage = () => {
   const fails = judgement
     ? Object.values(judgement.points).filter((point) => point.verdict === "fail").length
     : 0;
-  const pending = judgement?.pending.length ?? 0;
+  const pending = judgement ? pendingOf(judgement).length : 0;
   const undo = async () => {
     const draft = written?.waiting?.draft;
     if (draft && (await takeBack(database, entry))) {

@@ -71,7 +71,7 @@ export function answerWords(
 }
 
 /** Characters beside which a question still has its room on a phone; a verdict takes some too. */
-const BESIDE = { judged: 14, plain: 26 } as const;
+const BESIDE = { judged: 12, plain: 26 } as const;
 const IN_PARTS: ReadonlySet<string> = new Set(["choices", "readings", "sample"]);
 
 /** An answer that would crowd its question out, so that it stands below. */
