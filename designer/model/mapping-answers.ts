@@ -5,6 +5,7 @@ import {
   pointKind,
   type ResultsMapping,
 } from "@roundbook/schemas";
+import { answerable } from "./answerable.ts";
 import { optionsOf } from "./draft-document.ts";
 import { guessAnswers } from "./mapping-guess.ts";
 
@@ -64,7 +65,7 @@ export const firstAnswers = (
   if (!document) return {};
   const columnOf = guessAnswers(columns, document);
   return Object.fromEntries(
-    Object.entries(document.properties).map(([name, point]) => {
+    answerable(document).map(({ name, point }) => {
       const units = unitsOf(point);
       const unit = units.length === 1 ? (units[0] ?? "") : "";
       const words = meaningsOf(point).map(() => "");
@@ -112,7 +113,7 @@ export const answersOf = (
   checkWords: readonly string[],
 ): ResultsMapping["answers"] =>
   Object.fromEntries(
-    Object.entries(document.properties).flatMap(([name, point]) => {
+    answerable(document).flatMap(({ name, point }) => {
       const field = fields[name];
       if (!field || field.column === "") return [];
       const said = saidOf(point, field, checkWords);

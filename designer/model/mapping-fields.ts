@@ -5,6 +5,7 @@ import type {
   ParticularDefinitions,
   ResultsMapping,
 } from "@roundbook/schemas";
+import { answerable } from "./answerable.ts";
 import { type AnswerField, answersOf, unitsOf, wordTwice } from "./mapping-answers.ts";
 import {
   ASSET_WORDS,
@@ -165,14 +166,14 @@ export const wanting = (
 
 const wantingAnswers = (fields: MappingFields, document: Checklist): Wanting | null => {
   let answered = false;
-  for (const [name, point] of Object.entries(document.properties)) {
+  for (const { name, point, title } of answerable(document)) {
     const field = fields.answers[name];
     if (!field || field.column === "") continue;
     answered = true;
     if (unitsOf(point).length > 0 && field.unit === "")
-      return { what: "unit", point: point.title, word: "" };
+      return { what: "unit", point: title, word: "" };
     const word = wordTwice(point, field, fields.checkWords);
-    if (word !== undefined) return { what: "word", point: point.title, word };
+    if (word !== undefined) return { what: "word", point: title, word };
   }
   return answered ? null : { what: "answers" };
 };

@@ -1,5 +1,6 @@
 import { printUnit } from "@roundbook/runner/form";
 import type { Checklist, ParticularDefinitions, ResultsMapping } from "@roundbook/schemas";
+import { answerable } from "./answerable.ts";
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");
 
@@ -114,7 +115,7 @@ const guessColumns = (
   );
 };
 
-/** A column for each point that a cell can answer: a photo is none. */
+/** A column for each question that a cell can answer. */
 export const guessAnswers = (
   columns: readonly string[],
   document: Checklist,
@@ -122,9 +123,10 @@ export const guessAnswers = (
   guessColumns(
     columns,
     Object.fromEntries(
-      Object.entries(document.properties)
-        .filter(([, point]) => point.$ref !== "#/$defs/photo")
-        .map(([name, { title, quantity }]) => [name, { title, unit: quantity?.unit }]),
+      answerable(document).map(({ name, title, point }) => [
+        name,
+        { title, unit: point.quantity?.unit },
+      ]),
     ),
   );
 

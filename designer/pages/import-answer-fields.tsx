@@ -2,7 +2,7 @@ import { FieldPair, LeafWords, LineField, PlaceHeading, SelectField } from "@rou
 import type { Checklist } from "@roundbook/schemas";
 import type { UseFormReturn } from "react-hook-form";
 import { es } from "../messages/estate.ts";
-import { pageOrder } from "../model/commands.ts";
+import { answerable } from "../model/answerable.ts";
 import { CHECK_MEANINGS } from "../model/mapping-answers.ts";
 import { formatOf, type MappingFields, type Uploaded } from "../model/mapping-fields.ts";
 import { PointFields } from "./import-point-fields.tsx";
@@ -21,7 +21,6 @@ export const AnswerFields = ({
 }) => {
   const { register, setValue, watch } = form;
   const columns = file.columns.map((column) => ({ value: column, label: column }));
-  const points = pageOrder(document).flatMap((part) => part.points);
   const unsure = watch("date") !== "" && formatOf(file, watch("date")) === "";
   const hasChecks = Object.values(document.properties).some(({ $ref }) => $ref === "#/$defs/check");
   return (
@@ -59,12 +58,9 @@ export const AnswerFields = ({
           </FieldPair>
         )}
       </LeafWords>
-      {points.map((name) => {
-        const point = document.properties[name];
-        // No cell of a file is a photo.
-        if (!point || point.$ref === "#/$defs/photo") return null;
-        return <PointFields key={name} {...{ name, point, columns, form }} />;
-      })}
+      {answerable(document).map(({ name, point, title }) => (
+        <PointFields key={name} {...{ name, point, title, columns, form }} />
+      ))}
     </>
   );
 };

@@ -11,6 +11,7 @@ import { ABSENCE_REASONS, type PointDefinition } from "@roundbook/schemas";
 import { useState } from "react";
 import type { UseFormReturn } from "react-hook-form";
 import { es } from "../messages/estate.ts";
+import { optionsOf } from "../model/draft-document.ts";
 import { type Meaning, meaningsOf, unitsOf } from "../model/mapping-answers.ts";
 import type { MappingFields } from "../model/mapping-fields.ts";
 
@@ -23,21 +24,24 @@ const meaningWords = ({ value, title }: Meaning): string => {
 export const PointFields = ({
   name,
   point,
+  title,
   columns,
   form: { register, watch },
 }: {
   readonly name: string;
   readonly point: PointDefinition;
+  /** With the member's, in a repeat. */
+  readonly title: string;
   readonly columns: readonly { readonly value: string; readonly label: string }[];
   readonly form: UseFormReturn<MappingFields>;
 }) => {
-  const [open, setOpen] = useState(point.$ref === "#/$defs/choice");
+  const [open, setOpen] = useState(optionsOf(point).length > 0);
   const units = unitsOf(point);
   const meanings = meaningsOf(point);
   const answered = Boolean(watch(`answers.${name}.column`));
   return (
-    <fieldset aria-label={point.title}>
-      <PlaceHeading level={3} title={point.title} />
+    <fieldset aria-label={title}>
+      <PlaceHeading level={3} title={title} />
       <LeafWords>
         <FieldPair>
           <SelectField
