@@ -36,7 +36,7 @@ export const Footnotes = ({
       label={e("ed.problems")}
       footnotes={shown.map(({ number, problem }, at) => {
         const point = pointOf(document, problem);
-        const blank = blankOf(problem);
+        const blank = blankOf(document, problem);
         const place = placeOf(document, problem);
         const mended = mend(document, problem);
         return {

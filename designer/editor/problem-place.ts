@@ -24,18 +24,32 @@ export const pointOf = (document: DraftDocument, problem: Problem): string | nul
   return Object.hasOwn(document.properties, name) ? name : null;
 };
 
+/** Clauses of a limit whose blanks lie a level deeper. */
+const CLAUSES: ReadonlySet<string> = new Set(["sameAsLast", "decision"]);
+
 /** The blank of the editor in which a problem can be put right, where there is one. */
-export const blankOf = ({ pointer, code }: Problem): string | null => {
+export const blankOf = (document: DraftDocument, { pointer, code }: Problem): string | null => {
   const [member = "", name = "", ...parts] = tokens(pointer);
   if (member === "properties") {
     const [part, ...rest] = parts;
     if (part === "limits" && code === "limit-without-basis")
       return `${name}/limits/${rest[0] ?? 0}/basis`;
     if (part === "limits" && rest.length === 1) return `${name}/limits/${rest[0]}/max`;
+    if (part === "limits" && CLAUSES.has(rest[1] ?? ""))
+      return `${name}/limits/${rest[0]}/${rest[1]}/${rest[2] ?? (rest[1] === "decision" ? "uncertainty" : "within")}`;
+    if (part === "ask" && rest[0] === "wait") return `${name}/ask/wait/${rest[1] ?? "atLeast"}`;
     if (part === "quantity" || part === "ask")
       return `${name}/${part === "ask" ? "ask/" : ""}${rest[0]}`;
-    if (part === "oneOf") return `${name}/options`;
+    if (part === "oneOf" || part === "items") return `${name}/options`;
     return part === undefined ? null : [name, part, ...rest.slice(0, 2)].join("/");
+  }
+  if (member === "stops") {
+    const [part = "after"] = parts;
+    return `stops/${name}/${part === "points" || part === "groups" ? "targets" : part}`;
+  }
+  if (member === "groups" && parts[0] === "repeat") {
+    const group = document.groups?.[Number(name)];
+    return group ? `groups/${group.id}/repeat/${parts[1] ?? "how"}` : null;
   }
   if (member === "particulars" || member === "values" || member === "scores")
     return [member, name, parts[0] === "enum" ? "choices" : parts.slice(0, 3).join("/")].join("/");
@@ -58,6 +72,7 @@ export const titleAt = (document: DraftDocument, problem: Problem): string | nul
   if (member === "particulars") return document.particulars?.[key]?.title ?? key;
   if (member === "values") return document.values?.[key]?.title ?? key;
   if (member === "scores") return document.scores?.[key]?.title ?? key;
+  if (member === "groups") return document.groups?.[Number(key)]?.title ?? null;
   return null;
 };
 
