@@ -37,8 +37,9 @@ export const tally = (judgement: Judgement): { count: number; tally: string } =>
   return { count, tally: parts.join(", ") };
 };
 
-/** The judgement that stands: the server's own, made when it sealed the entry. */
-export const judgementOf = ({ entry, leaf }: HistoryEntry): Judgement | null =>
+/** The judgement that stands: the server's own, with the results of samples that came since. */
+export const judgementOf = ({ entry, leaf, received }: HistoryEntry): Judgement | null =>
+  received?.judgement ??
   leaf.judgement ??
   (entry.kind === "inspection" ? (entry.body.judgement as unknown as Judgement) : null);
 

@@ -1,4 +1,10 @@
-import type { BodyOf, HistoryEntry } from "@roundbook/schemas";
+import {
+  type Answer,
+  type Answers,
+  type BodyOf,
+  type HistoryEntry,
+  isSample,
+} from "@roundbook/schemas";
 import { useQuery } from "@tanstack/react-query";
 import { useLocation, useParams } from "wouter";
 import {
@@ -18,13 +24,25 @@ import {
 import { book } from "../messages/book.ts";
 import { getJson } from "../sync/client.ts";
 import { clockTime, entryWords, judgementOf, printCivil, printDay } from "./entry-words.tsx";
+import { LifeResults } from "./life-results.tsx";
 import { RunnerPage } from "./runner-page.tsx";
 import { useIssue, useTitles } from "./use-titles.ts";
+
+/** The answers as sealed, each sample with the newest result that came since. */
+const answersNow = ({ entry, received }: HistoryEntry): Answers => {
+  const answers: Record<string, Answer> = { ...(entry.body as { answers: Answers }).answers };
+  for (const { body } of received?.entries ?? []) {
+    const sample = answers[body.point];
+    if (isSample(sample)) answers[body.point] = { ...sample, result: body.result };
+  }
+  return answers;
+};
 
 const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
   const body = row.entry.body as BodyOf<"inspection">;
   const issue = useIssue(body.checklist.hash);
   const judgement = judgementOf(row);
+  const answers = answersNow(row);
   if (!issue.data || !judgement) return <Loading label={book("life.loading")} />;
   return (
     <>
@@ -40,13 +58,14 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
       <InspectionView
         document={issue.data.document}
         issue={body.checklist.issue}
-        answers={body.answers as never}
+        answers={answers}
         evidence={body.evidence as never}
         declared={body.declared}
         judgement={judgement}
         contents={row.contents}
         photoUrl={async (sha256) => `/api/evidence/${sha256}`}
       />
+      <LifeResults {...{ row, judgement, answers }} document={issue.data.document} />
     </>
   );
 };

@@ -1,3 +1,4 @@
+import { isSample } from "@roundbook/schemas";
 import { useState } from "react";
 import { LineField } from "../look/line-field.tsx";
 import { printUnit } from "../look/print-unit.ts";
@@ -5,7 +6,6 @@ import { ReadingBox } from "../look/reading-box.tsx";
 import { WordButton, WordList } from "../look/word.tsx";
 import { instantWords } from "../messages/instant-words.ts";
 import { useMessages } from "../messages/messages.tsx";
-import { isSample } from "../model/answer-parts.ts";
 import { Doubt } from "./doubt.tsx";
 import type { Box, FieldProps } from "./field.ts";
 import { LimitPicture } from "./limit-picture.tsx";

@@ -2,16 +2,13 @@ import {
   type Answer,
   isAbsent,
   isReading,
+  isSample,
   type Reading,
-  type Sample,
   type Signature,
 } from "@roundbook/schemas";
 
 const isObject = (answer: Answer | undefined): answer is Extract<Answer, object> =>
   typeof answer === "object" && answer !== null;
-
-export const isSample = (answer: Answer | undefined): answer is Sample =>
-  isObject(answer) && Object.hasOwn(answer, "sample");
 
 export const isSignature = (answer: Answer | undefined): answer is Signature =>
   isObject(answer) && Object.hasOwn(answer, "signedBy");

@@ -1,8 +1,14 @@
-import { type Answer, isAbsent, type Reading, type WrittenText } from "@roundbook/schemas";
+import {
+  type Answer,
+  isAbsent,
+  isSample,
+  type Reading,
+  type WrittenText,
+} from "@roundbook/schemas";
 import { printNumber, printQuantity } from "../look/print-unit.ts";
 import { dateWords } from "../messages/dates.ts";
 import type { Messages } from "../messages/messages.tsx";
-import { isSample, isSignature, readingsOf, wordsIn } from "./answer-parts.ts";
+import { isSignature, readingsOf, wordsIn } from "./answer-parts.ts";
 import { choicesOf } from "./choices.ts";
 import { boundDecimals } from "./limit-drawing.ts";
 import type { FormPoint } from "./sections.ts";
