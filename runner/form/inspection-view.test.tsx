@@ -3,6 +3,7 @@ import { act } from "react";
 import { createRoot } from "react-dom/client";
 import { describe, expect, it } from "vitest";
 import { InspectionView, type InspectionViewProps } from "./inspection-view.tsx";
+import { checklistOf } from "./testing/kinds.ts";
 import { PLAIN_LEAD } from "./testing/lead.ts";
 import "./testing/mount.tsx";
 
@@ -57,5 +58,40 @@ describe("a sealed inspection", () => {
 
   it("marks what was declared for its group", async () => {
     expect(await draw({ declared: ["cable"] })).toContain("Declared for its group");
+  });
+
+  it("from before there were repeats and samples is printed like any other", async () => {
+    const { repeats: _, pending: __, ...old } = judgement;
+    expect(await draw({ judgement: old as never })).toContain("Metal case bonded?");
+  });
+
+  it("prints each member of a repeat under its name, and a stopped point struck", async () => {
+    const document = checklistOf(
+      {
+        gap: { $ref: "#/$defs/check", title: "Gap?", limits: [{ accept: ["ok"] }] },
+        latch: { $ref: "#/$defs/check", title: "Latches?", limits: [{ accept: ["ok"] }] },
+      },
+      {
+        groups: [
+          { id: "rest", title: "Rest", points: ["latch"] },
+          {
+            id: "leaves",
+            title: "Leaves",
+            points: ["gap"],
+            repeat: { each: "Leaf", members: [{ id: "left", title: "Leaf left" }] },
+          },
+        ],
+        stops: [{ after: ["latch"], on: ["fail"], groups: ["leaves"], say: "Close it." }],
+      },
+    );
+    const given = { latch: "not-ok", "gap@left": "ok" } as const;
+    const text = await draw({
+      document,
+      answers: given,
+      judgement: compileJudge(document).judge({ particulars: {}, answers: given }),
+    });
+    expect(text).toContain("Leaf leftLeaves");
+    expect(text).toContain("Not asked after “Latches?”: Close it.");
+    expect(text).toContain("kept, not counted: OK");
   });
 });

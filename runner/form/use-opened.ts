@@ -11,6 +11,7 @@ import type { Draft } from "./fields/field.ts";
 import { openingDraft, quantityOf } from "./fields/reading-entry.ts";
 import type { FormPoint, Section } from "./model/sections.ts";
 import { waitRule } from "./model/wait.ts";
+import { limited } from "./model/worded-judgement.ts";
 import type { OpenedPoint } from "./section-view.tsx";
 import type { Place } from "./use-steps.ts";
 
@@ -63,7 +64,11 @@ function askedOf(point: FormPoint, judge: Judge, judgement: Judgement, input: Ju
   const expected = point.kind === "readings" ? countOf(point, tried(1)) : undefined;
   if (judged.limits.length > 0) return { limits: judged.limits, expected };
   const limits = tried(expected ?? 1)?.limits ?? [];
-  return { limits: limits.map((limit) => ({ ...limit, verdict: "undecided" })), expected };
+  // Worded as the point is shown, which the judge does not know.
+  const asked = limits.map((limit) =>
+    limited({ ...limit, verdict: "undecided" }, point.definition.limits?.[limit.index]?.basis),
+  );
+  return { limits: asked, expected };
 }
 
 /** How many readings are asked for: as written, or as the judge says of one that stands alone. */

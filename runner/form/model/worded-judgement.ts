@@ -15,7 +15,8 @@ function said(why: Explanation, data: Checklist, shown: Checklist): Explanation 
   return say === undefined ? why : { ...why, params: { ...why.params, say } };
 }
 
-function limited(limit: LimitJudgement, basis: string | undefined): LimitJudgement {
+/** A limit with its basis in other words, where there are any. */
+export function limited(limit: LimitJudgement, basis: string | undefined): LimitJudgement {
   return limit.basis === undefined || basis === undefined ? limit : { ...limit, basis };
 }
 
