@@ -1,21 +1,33 @@
-import { type Checklist, lintChecklist, type Problem, usesFormulas } from "@roundbook/schemas";
+import {
+  type Block,
+  type Checklist,
+  lintChecklist,
+  type Problem,
+  resolveBlocks,
+} from "@roundbook/schemas";
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { parseChecklist } from "@roundbook/schemas/validate";
 
 const formulas = createFormulaEngine();
+/** No block is kept here yet: whatever a draft includes is told as unknown. */
+const noBlock = (): Block | undefined => undefined;
 
 export interface Findings {
-  /** The document, when it is a well-formed checklist. */
+  /** The document with its blocks taken in, when it is a well-formed checklist. */
   readonly checklist: Checklist | null;
   /** Everything there is to say, warnings included. */
   readonly problems: readonly Problem[];
 }
 
-/** What stands between a document and its issue: form first, then what a schema cannot say. */
+/**
+ * What stands between a document and its issue: form first, then the blocks it includes, then what
+ * a schema cannot say.
+ */
 export function findProblems(document: unknown): Findings {
   const parsed = parseChecklist(document);
   if (!parsed.ok) return { checklist: null, problems: parsed.problems };
-  const checklist = parsed.value;
-  const engine = usesFormulas(checklist) ? formulas : undefined;
-  return { checklist, problems: lintChecklist(checklist, engine) };
+  const resolved = resolveBlocks(parsed.value, noBlock);
+  const checklist = resolved.ok ? resolved.value : parsed.value;
+  const problems = resolved.ok ? [] : resolved.problems;
+  return { checklist, problems: [...problems, ...lintChecklist(checklist, formulas)] };
 }

@@ -1,15 +1,20 @@
-import { type Checklist, type Judgement, splitAnswerName } from "@roundbook/schemas";
+import {
+  type Checklist,
+  type Judgement,
+  repeatsByPoint,
+  splitAnswerName,
+} from "@roundbook/schemas";
 
 /** What a judged point is called: its title, and in a repeat the member's: "Gap, left leaf". */
 export function answerTitle(
-  { properties, groups = [] }: Checklist,
+  document: Checklist,
   { repeats = {} }: Pick<Judgement, "repeats">,
   name: string,
 ): string {
   const { point, member } = splitAnswerName(name);
-  const title = properties[point]?.title ?? point;
+  const title = document.properties[point]?.title ?? point;
   if (member === null) return title;
-  const group = groups.find(({ points }) => points.includes(point));
-  const known = repeats[group?.id ?? ""]?.members.find(({ id }) => id === member);
+  const group = repeatsByPoint(document).get(point)?.group ?? "";
+  const known = repeats[group]?.members.find(({ id }) => id === member);
   return `${title}, ${known?.title ?? member}`;
 }

@@ -1,14 +1,17 @@
 import {
   type AnswerPlace,
+  allowsMember,
   at,
   type Checklist,
   type ChecklistRow,
   type ImportMapping,
+  membersSaid,
   nearest,
   type Problem,
   pointKind,
   problem,
   type ResultsMapping,
+  repeatsByPoint,
   splitAnswerName,
 } from "@roundbook/schemas";
 import type { Context } from "../context.ts";
@@ -83,12 +86,10 @@ function checkPoints({ answers }: ResultsMapping, { document }: ChecklistRow): P
   });
 }
 
-/** A point of a repeat is answered for a member; how many there are may hang on the asset. */
+/** A point of a repeat is answered for a member, and a member only for a point of a repeat. */
 function checkMember(document: Checklist, { point, member }: AnswerPlace) {
-  const repeat = document.groups?.find(({ points }) => points.includes(point))?.repeat;
-  const members = repeat?.members?.map(({ id }) => id);
+  const repeat = repeatsByPoint(document).get(point)?.repeat;
   if (repeat === undefined) return member === null ? null : { point, member, members: [] };
-  if (member === null) return { point, member, members: members ?? ["1", "2", "…"] };
-  const fits = members ? members.includes(member) : /^[1-9]\d?$/.test(member);
-  return fits ? null : { point, member, members: members ?? ["1", "2", "…"] };
+  if (member !== null && allowsMember(repeat, member)) return null;
+  return { point, member, members: membersSaid(repeat) };
 }
