@@ -60,6 +60,8 @@ export function Pad(props: PadProps) {
       onPointerDown={keepFocus}
       onClick={otherUnit?.onPress}
       disabled={!otherUnit}
+      // A blank key is only the corner of the pad: there is nothing to read out.
+      aria-hidden={otherUnit === undefined || undefined}
     >
       {otherUnit?.label}
     </button>
