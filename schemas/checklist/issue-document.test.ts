@@ -4,6 +4,7 @@ import { EVERY_KIND } from "../testing/every-kind.ts";
 import { EXTENSION_LEAD } from "../testing/extension-lead.ts";
 import { LEAVES_AND_SOCKETS } from "../testing/leaves-and-sockets.ts";
 import { issueDocument } from "./issue-document.ts";
+import { lintChecklist } from "./lint-checklist.ts";
 import type { Checklist } from "./meta-schema.ts";
 import { particularsInOrder } from "./particulars-in-order.ts";
 import { pointsInOrder } from "./points-in-order.ts";
@@ -85,4 +86,10 @@ test("what an earlier issue said of repeats is said anew, or not at all", () => 
 
 test("a draft that still includes blocks is never issued", () => {
   expect(() => issueDocument({ ...EVERY_KIND, include: [{ block: "plug" }] })).toThrow("blocks");
+  expect(lintChecklist({ ...EVERY_KIND, include: [{ block: "plug" }] })[0]).toEqual({
+    pointer: "/include/0",
+    code: "include-unresolved",
+    params: { block: "plug" },
+  });
+  expect(issueDocument({ ...EVERY_KIND, include: [] })).not.toHaveProperty("include");
 });

@@ -72,11 +72,13 @@ const repeatKeywords = (doc: Checklist) => {
  * @throws Error for a draft that still includes blocks: `resolveBlocks` comes first.
  */
 export const issueDocument = (doc: Checklist): Checklist => {
-  if (doc.include) throw new Error("blocks are resolved before a checklist is issued");
+  if (doc.include && doc.include.length > 0)
+    throw new Error("blocks are resolved before a checklist is issued");
   const kinds = new Set(Object.values(doc.properties).map(pointKind));
   const names = [...kinds, "absent", "writtenText"] as const;
   const $defs = Object.fromEntries(names.map((name) => [name, ANSWER_DEFS[name]]));
   const {
+    include: _include,
     patternProperties: _patterns,
     propertyNames: _names,
     ...grouped

@@ -2,6 +2,7 @@ import type { FormulaEngine } from "../formulas/engine-type.ts";
 import { LINT_CODES } from "../shared/codes/lint-codes.ts";
 import type { Problem } from "../shared/problem.ts";
 import { lintGroups } from "./lint/groups.ts";
+import { lintIncludes } from "./lint/includes.ts";
 import { lintLimits } from "./lint/limits.ts";
 import { lintNames } from "./lint/names.ts";
 import { lintPoints } from "./lint/points.ts";
@@ -33,6 +34,7 @@ export const lintChecklist = (doc: Checklist, formulas?: FormulaEngine): readonl
   const names = checklistNames(doc, formulas);
   return told([
     ...lintNames(doc),
+    ...lintIncludes(doc),
     ...names.problems,
     ...lintUnits(doc),
     ...lintPoints(doc),
