@@ -53,6 +53,10 @@ describe("values", () => {
     ['asset.class != "I"', false],
     ["n >= 3 == asset.wet", true],
     ["0x10 + 1e1", 26],
+    // All comparisons bind alike, from the left (cel-spec, "Syntax").
+    ["false == true in [true, false]", true],
+    ["false == (true in [true, false])", false],
+    ["true == (n > 1) in [false] == false", true],
   ])("%s is %j", (source, expected) => {
     expect(compiled(source).evaluate(FULL)).toBe(expected);
   });
@@ -117,6 +121,7 @@ describe("design time", () => {
     ["asset['wet']", "formula-not-allowed", { construct: "[]" }],
     ["[1].all(x, x > 0)", "formula-not-allowed", {}],
     ["asset.class.size()", "formula-not-allowed", {}],
+    ["asset.wet == n < 5", "type-mismatch", { expected: "boolean", found: "number" }],
     ["n % 2", "formula-not-allowed", { construct: "%" }],
     ["null == n", "formula-not-allowed", { construct: "null" }],
     ["r'I' == asset.class", "formula-not-allowed", { construct: "string-prefix" }],

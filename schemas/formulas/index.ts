@@ -1,8 +1,9 @@
 /** The door to formulas: the only way to the CEL library, so that apps load it when needed. */
+
+import { atWholePlaces } from "./brackets.ts";
 import { compileTree } from "./compile-tree.ts";
 import type { FormulaEngine } from "./engine-type.ts";
 import { parseFormula } from "./parse.ts";
-import { atWholePlaces } from "./whole-place.ts";
 
 export const createFormulaEngine = (): FormulaEngine => ({
   compile: (source, names, expected) => {

@@ -1,10 +1,11 @@
 import { type ASTNode, Environment, ParseError } from "@marcbachmann/cel-js";
 import { nearest } from "../shared/nearest.ts";
 import { type Problem, problem, type Result } from "../shared/problem.ts";
+import { atWholePlaces, pairsOf } from "./brackets.ts";
 import { RESERVED_NAMES } from "./reserved.ts";
 import {
   ARITHMETIC,
-  EQUALITIES,
+  type Equality,
   FUNCTIONS,
   type FunctionName,
   MAX_FORMULA_DEPTH,
@@ -14,7 +15,6 @@ import {
   ORDERINGS,
   type Place,
 } from "./tree.ts";
-import { atWholePlaces } from "./whole-place.ts";
 
 const cel = new Environment({
   unlistedVariablesAreDyn: true,
@@ -124,9 +124,13 @@ const toNode = (ast: ASTNode): Node => {
     case "<=":
     case ">":
     case ">=":
-    case "==":
-    case "!=":
       return binary(ast.op, toNode(ast.args[0]), toNode(ast.args[1]), place);
+    case "==":
+    case "!=": {
+      const [left, right] = ast.args;
+      const bracketed = bracketsFrom(left.end, ast.input);
+      return compareInTurn(ast.op, toNode(left), toNode(right), bracketed);
+    }
     case "rcall":
       return refuse(place, `.${ast.args[0]}()`);
     default:
@@ -134,13 +138,31 @@ const toNode = (ast: ASTNode): Node => {
   }
 };
 
+type Bracketed = (node: Place) => boolean;
+
+/** Whether a node on the right of `from` stands in brackets of its own. */
+const bracketsFrom = (from: number, source: string): Bracketed => {
+  const pairs = pairsOf(source).filter(([opens]) => opens >= from);
+  return ({ start, end }) => pairs.some(([opens, closes]) => opens < start && closes >= end);
+};
+
+/**
+ * The standard has all comparisons bind alike, from the left (cel-spec, "Syntax": Relation), but
+ * the parser takes `a == b in c` for `a == (b in c)`.
+ */
+const compareInTurn = (op: Equality, left: Node, right: Node, bracketed: Bracketed): Node => {
+  const place = { start: left.start, end: right.end };
+  if ((right.kind !== "ordering" && right.kind !== "in") || bracketed(right)) {
+    return { kind: "equality", op, left, right, ...place };
+  }
+  return { ...right, left: compareInTurn(op, left, right.left, bracketed), ...place };
+};
+
 const binary = (word: string, left: Node, right: Node, place: Place): Node => {
   const arithmetic = member(ARITHMETIC, word);
   if (arithmetic) return { kind: "arithmetic", op: arithmetic, left, right, ...place };
   const ordering = member(ORDERINGS, word);
   if (ordering) return { kind: "ordering", op: ordering, left, right, ...place };
-  const equality = member(EQUALITIES, word);
-  if (equality) return { kind: "equality", op: equality, left, right, ...place };
   return refuse(place, word);
 };
 

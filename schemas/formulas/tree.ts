@@ -1,11 +1,10 @@
 export const ARITHMETIC = ["+", "-", "*", "/"] as const;
 export const ORDERINGS = ["<", "<=", ">", ">="] as const;
-export const EQUALITIES = ["==", "!="] as const;
 export const FUNCTIONS = ["min", "max", "abs", "round"] as const;
 
 export type Arithmetic = (typeof ARITHMETIC)[number];
 export type Ordering = (typeof ORDERINGS)[number];
-export type Equality = (typeof EQUALITIES)[number];
+export type Equality = "==" | "!=";
 export type FunctionName = (typeof FUNCTIONS)[number];
 
 /** Where a node stands in the text, in UTF-16 offsets. */

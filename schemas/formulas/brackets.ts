@@ -4,7 +4,7 @@ import type { Place } from "./tree.ts";
 const TOKENS = /"(?:\\.|[^"\\])*"|'(?:\\.|[^'\\])*'|\/\/[^\n]*|[()]/g;
 
 /** Where each pair of round brackets opens and closes, outside texts and comments. */
-const pairsOf = (source: string): readonly (readonly [number, number])[] => {
+export const pairsOf = (source: string): readonly (readonly [number, number])[] => {
   const pairs: [number, number][] = [];
   const open: number[] = [];
   for (const { 0: token, index } of source.matchAll(TOKENS)) {
