@@ -76,8 +76,9 @@ function SealedPoint({
   // A point the stored judgement does not know was not judged, whatever its document says.
   const judged: PointJudgement | undefined = judgement.points[point.id];
   const items = evidence[point.id] ?? [];
+  const drawing = point.kind === "signature" ? picturesIn(point.kind, answer) : [];
   const hashes = [
-    ...picturesIn(point.kind, answer),
+    ...(point.kind === "photo" ? picturesIn(point.kind, answer) : []),
     ...items.flatMap(({ sha256 }) => (sha256 === undefined ? [] : [sha256])),
   ];
   const notes = items.flatMap(({ note }) =>
@@ -114,7 +115,7 @@ function SealedPoint({
           )
         }
       />
-      {(limited || notes.length > 0 || hashes.length > 0) && (
+      {(limited || notes.length > 0 || hashes.length + drawing.length > 0) && (
         <PointDetails>
           {limited && (
             <LimitWords
@@ -129,6 +130,7 @@ function SealedPoint({
               {note}
             </p>
           ))}
+          <Photos title={point.title} hashes={drawing} most={0} door={door} drawing />
           <Photos title={point.title} hashes={hashes} most={0} door={door} />
         </PointDetails>
       )}

@@ -56,11 +56,9 @@ export function Photos(props: PhotosProps) {
               {onRemove && (
                 <WordButton
                   onClick={() => onRemove(sha256)}
-                  aria-label={
-                    drawing ? t("signature.remove") : t("photo.remove", { number: index + 1 })
-                  }
+                  aria-label={drawing ? undefined : t("photo.remove", { number: index + 1 })}
                 >
-                  {t("answer.clear")}
+                  {t(drawing ? "signature.remove" : "answer.clear")}
                 </WordButton>
               )}
             </li>
