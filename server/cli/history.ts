@@ -22,25 +22,29 @@ async function entriesOf(ctx: Context, asset: string): Promise<HistoryEntry[]> {
 }
 
 /** What one looks for first stands first; the entry and its leaf follow whole. */
-function told({ entry, leaf, authorName, contents }: HistoryEntry) {
-  const { judgement } = leaf;
+function told({ entry, leaf, authorName, contents, received }: HistoryEntry) {
+  // With what the laboratory has found since: the leaf keeps what was known when it was sealed.
+  const judgement = received?.judgement ?? leaf.judgement;
   const scores = Object.entries(judgement?.scores ?? {}).map(([name, { score }]) => [name, score]);
   return {
     date: entry.civilDate,
     kind: entry.kind,
     overall: judgement?.overall ?? null,
+    pending: judgement?.pending ?? [],
     scores: Object.fromEntries(scores) as Record<string, number | null>,
     author: authorName,
     entry,
     leaf,
     contents,
+    ...(received ? { received } : {}),
   };
 }
 
 function cells(row: HistoryEntry): string[] {
-  const { date, kind, overall, scores } = told(row);
+  const { date, kind, overall, pending, scores } = told(row);
   const figures = Object.entries(scores).map(([name, score]) => `${name} ${score ?? "none"}`);
-  return [date, kind, overall ?? "", figures.join(", "), row.authorName];
+  const verdict = pending.length > 0 ? `pending: ${pending.join(", ")}` : (overall ?? "");
+  return [date, kind, verdict, figures.join(", "), row.authorName];
 }
 
 export const history: Verb = {

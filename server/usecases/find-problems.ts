@@ -27,7 +27,10 @@ export function findProblems(document: unknown): Findings {
   const parsed = parseChecklist(document);
   if (!parsed.ok) return { checklist: null, problems: parsed.problems };
   const resolved = resolveBlocks(parsed.value, noBlock);
-  const checklist = resolved.ok ? resolved.value : parsed.value;
-  const problems = resolved.ok ? [] : resolved.problems;
-  return { checklist, problems: [...problems, ...lintChecklist(checklist, formulas)] };
+  if (resolved.ok)
+    return { checklist: resolved.value, problems: lintChecklist(resolved.value, formulas) };
+  // What the blocks lack is told already: the rest is linted as it stands.
+  const { include: _, ...rest } = parsed.value;
+  const problems = [...resolved.problems, ...lintChecklist(rest, formulas)];
+  return { checklist: parsed.value, problems };
 }

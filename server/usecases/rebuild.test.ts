@@ -20,6 +20,7 @@ import { readLog } from "./read-history.ts";
 import { rebuild } from "./rebuild.ts";
 import { sealEntries } from "./seal-entries.ts";
 import { BAD, GOOD, type TestEstate, testEstate } from "./testing/estate.ts";
+import { outletEstate, SAMPLED } from "./testing/outlet.ts";
 
 async function dump(ctx: Context): Promise<Record<string, string[]>> {
   const tables: Record<string, string[]> = {};
@@ -97,6 +98,31 @@ it.each([1, 2, 3])(
     expect(await dump(estate.ctx)).toEqual(before);
   },
 );
+
+it("what results and the time before say of an inspection is the same when derived again", async () => {
+  const outlet = await outletEstate();
+  const roll = dice(7);
+  const sampled: string[] = [];
+  for (let round = 0; round < 30; round++) {
+    const day = `202${4 + roll(3)}-0${1 + roll(9)}-1${roll(10)}`;
+    const of = sampled[roll(sampled.length)];
+    const entry =
+      of !== undefined && roll(3) === 0
+        ? outlet.result(of, [4, 25][roll(2)] ?? 4, day)
+        : await outlet.inspection({ ...SAMPLED, flow: { value: 6 + roll(4), unit: "L/min" } }, day);
+    if (entry.kind === "inspection") sampled.push(entry.id);
+    const [outcome] = await outlet.seal(entry);
+    expect(outcome?.outcome).toBe("sealed");
+  }
+  const before = await dump(outlet.ctx);
+  await rebuild(outlet.ctx);
+  expect(await dump(outlet.ctx)).toEqual(before);
+  expect(before.defects?.length).toBeGreaterThan(0);
+  const verdicts = new Set<unknown>();
+  for await (const { leaf } of readLog(outlet.ctx))
+    verdicts.add(leaf.judgement?.points.flow?.verdict);
+  expect([...verdicts]).toEqual(expect.arrayContaining(["pass", "fail"]));
+});
 
 it("a batch appended at once, late entries in it, gives the rows that a rebuild gives", async () => {
   const one = await testEstate();
