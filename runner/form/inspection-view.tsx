@@ -9,6 +9,7 @@ import { useMessages } from "./messages/messages.tsx";
 import { ChecklistTitles } from "./messages/titled.tsx";
 import { picturesIn } from "./model/answer-parts.ts";
 import { absenceNote, type Contents, isLong, writtenWords } from "./model/answer-words.ts";
+import { momentWords } from "./model/moment-words.ts";
 import { type FormPoint, type Repeats, sectionsOf } from "./model/sections.ts";
 import { isStopped } from "./model/walk.ts";
 import { OverallLine } from "./overall-line.tsx";
@@ -100,7 +101,7 @@ function SealedPoint({
       <Point
         number={point.number}
         question={point.title}
-        help={absenceNote(t, answer, contents)}
+        help={absenceNote(t, answer, contents) ?? momentWords(t, answer)}
         below={isLong(t, point, answer, contents)}
         answer={
           answer === undefined && point.kind !== "calculated" ? (

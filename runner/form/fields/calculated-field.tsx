@@ -29,6 +29,7 @@ export function CalculatedField({ point, judgement, limits, last }: FieldProps) 
         reading={value === undefined ? undefined : { value, unit: quantity.unit }}
         last={last}
         silent={value === undefined}
+        printed
       />
     </>
   );

@@ -22,11 +22,13 @@ export interface LimitPictureProps {
   readonly last?: LastReading;
   /** Only the limits, while there is nothing to say of what came out. */
   readonly silent?: boolean;
+  /** The figure was worked out, not written. */
+  readonly printed?: boolean;
 }
 
 /** A reading against its limits, drawn and in words: line, equation, distance, basis. */
 export function LimitPicture(props: LimitPictureProps) {
-  const { quantity, judgement, limits, reading, last, silent } = props;
+  const { quantity, judgement, limits, reading, last, silent, printed } = props;
   const { t } = useMessages();
   if (judgement === undefined || quantity === undefined) return null;
   const drawing = limitDrawing(
@@ -52,7 +54,7 @@ export function LimitPicture(props: LimitPictureProps) {
           range={drawing.range}
           ticks={drawing.ticks.map((at) => ({ at, label: printNumber(at) }))}
           bounds={bounds}
-          now={drawing.now}
+          now={drawing.now && { ...drawing.now, printed }}
           last={
             drawing.last !== undefined && lastLabel !== undefined
               ? { at: drawing.last, label: lastLabel }

@@ -41,6 +41,7 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
               {one.working === undefined
                 ? said
                 : t("limit.equation", { limit: said, working: one.working })}
+              {guardWords(t, one, quantity)}
             </Equation>
           )
         );
@@ -52,6 +53,19 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
       )}
     </>
   );
+}
+
+/** ", accepted to 0.21 Ω": where a decision rule moves the bound by its guard band. */
+function guardWords(
+  t: ReturnType<typeof useMessages>["t"],
+  { bound, acceptance }: LimitJudgement,
+  quantity: QuantityDefinition | undefined,
+): string | undefined {
+  if (acceptance === undefined || acceptance === bound) return undefined;
+  const decimals = boundDecimals(acceptance, quantity?.decimals);
+  return t("limit.acceptance", {
+    acceptance: printQuantity(acceptance, quantity?.unit ?? "1", { decimals }),
+  });
 }
 
 /** "max 0.233 Ω"; nothing for a list of accepted answers. */

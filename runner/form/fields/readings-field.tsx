@@ -40,6 +40,7 @@ export function ReadingsField(props: FieldProps) {
         limits={limits}
         reading={drawn ?? (combine === "each" ? readings.at(-1) : undefined)}
         last={last}
+        printed={combine === "mean"}
       />
     </>
   );

@@ -6,6 +6,8 @@ export interface Now {
   readonly at: number;
   readonly verdict: "pass" | "advisory" | "fail" | "undecided";
   readonly censored?: "below" | "above";
+  /** Worked out by the book: nobody wrote it, so it is not in hand. */
+  readonly printed?: boolean;
 }
 
 export function LimitNow({
@@ -18,8 +20,9 @@ export function LimitNow({
   readonly axis: number;
 }) {
   const at = x(now.at);
+  const own = now.printed ? "var(--ink)" : "var(--hand)";
   if (now.censored) {
-    const ink = now.verdict === "fail" ? "var(--fail)" : "var(--hand)";
+    const ink = now.verdict === "fail" ? "var(--fail)" : own;
     const end = now.censored === "below" ? lineBox.left : lineBox.right;
     return (
       <>
@@ -33,8 +36,8 @@ export function LimitNow({
       return <Diamond x={at} y={axis} r={8.6} />;
     case "advisory":
     case "pass":
-      return <Dot x={at} y={axis} r={6.6} ink="var(--hand)" />;
+      return <Dot x={at} y={axis} r={6.6} ink={own} />;
     case "undecided":
-      return <Ring x={at} y={axis} r={6} width={2.4} ink="var(--hand)" />;
+      return <Ring x={at} y={axis} r={6} width={2.4} ink={own} />;
   }
 }
