@@ -1,4 +1,10 @@
-import { LeafWords, PlaceHeading, WordButton, WordList } from "@roundbook/runner/form";
+import {
+  LeafWords,
+  PlaceHeading,
+  SentencePanel,
+  WordButton,
+  WordList,
+} from "@roundbook/runner/form";
 import { e } from "../messages/editor.ts";
 import { changeGroup, moveGroup, removeGroup } from "../model/commands.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
@@ -33,46 +39,50 @@ export const GroupHead = ({
         }
       />
       {isOpen && (
-        <LeafWords>
-          {open === id && (
-            <TextEdit
-              label={e("ed.group-title")}
-              value={group.title}
-              onTake={(text) => {
-                if (text.trim() === "") return e("l.needed");
-                apply(changeGroup(document, group.id, { title: text.trim() }));
-                return undefined;
-              }}
-            />
-          )}
-          <RepeatSentence group={group} />
-          <WordList>
-            {!group.repeat && (
-              <WordButton
-                onClick={() =>
-                  apply(changeGroup(document, group.id, { groupAnswer: !group.groupAnswer }))
-                }
-              >
-                {e(group.groupAnswer ? "ed.group-make-alone" : "ed.group-make-answer")}
-              </WordButton>
+        <>
+          <SentencePanel label={group.title}>
+            <RepeatSentence group={group} />
+          </SentencePanel>
+          <LeafWords>
+            {open === id && (
+              <TextEdit
+                label={e("ed.group-title")}
+                value={group.title}
+                onTake={(text) => {
+                  if (text.trim() === "") return e("l.needed");
+                  apply(changeGroup(document, group.id, { title: text.trim() }));
+                  return undefined;
+                }}
+              />
             )}
-            <WordButton onClick={() => apply(moveGroup(document, group.id, -1))}>
-              {e("ed.up")}
-            </WordButton>
-            <WordButton onClick={() => apply(moveGroup(document, group.id, 1))}>
-              {e("ed.down")}
-            </WordButton>
-            <WordButton
-              onClick={() => {
-                setOpen(null);
-                apply(removeGroup(document, group.id));
-              }}
-            >
-              {e("ed.group-remove")}
-            </WordButton>
-          </WordList>
-          {group.groupAnswer && <p className="second">{e("ed.group-about")}</p>}
-        </LeafWords>
+            <WordList>
+              {!group.repeat && (
+                <WordButton
+                  onClick={() =>
+                    apply(changeGroup(document, group.id, { groupAnswer: !group.groupAnswer }))
+                  }
+                >
+                  {e(group.groupAnswer ? "ed.group-make-alone" : "ed.group-make-answer")}
+                </WordButton>
+              )}
+              <WordButton onClick={() => apply(moveGroup(document, group.id, -1))}>
+                {e("ed.up")}
+              </WordButton>
+              <WordButton onClick={() => apply(moveGroup(document, group.id, 1))}>
+                {e("ed.down")}
+              </WordButton>
+              <WordButton
+                onClick={() => {
+                  setOpen(null);
+                  apply(removeGroup(document, group.id));
+                }}
+              >
+                {e("ed.group-remove")}
+              </WordButton>
+            </WordList>
+            {group.groupAnswer && <p className="second">{e("ed.group-about")}</p>}
+          </LeafWords>
+        </>
       )}
     </>
   );

@@ -212,8 +212,9 @@ export const decisionPart = ({ document, point, limit, id, change }: LimitPartOf
             ? printQuantity(uncertainty, point.quantity?.unit)
             : formulaWords(document, uncertainty ?? "…")}
         </OpenBlank>{" "}
+        {e("s.guard")}{" "}
         <OpenBlank id={id("decision/guardFactor")}>
-          {e("s.guard", { factor: guardFactor })}
+          {e("s.guard-times", { factor: guardFactor })}
         </OpenBlank>
       </>
     ),

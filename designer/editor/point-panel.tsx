@@ -67,12 +67,12 @@ export const PointPanel = ({
     <SentencePanel label={point.title}>
       <KindSentences name={name} point={point} onGo={onGo} />
       {!worked && <AskSentences name={name} point={point} />}
+      {canWait(point) && <WaitSentence name={name} point={point} />}
       {(point.limits ?? []).map((limit, at) => (
         // A limit has no identity but its place.
         <LimitSentence key={at} {...{ name, point, limit, at }} marks={marksOf(at)} />
       ))}
       {canLimit(point) && <ThenSentence name={name} point={point} />}
-      {canWait(point) && <WaitSentence name={name} point={point} />}
       {point.quantity && !worked && <DoubtSentence name={name} point={point} />}
       <div className="sentence-actions">
         <WordList>

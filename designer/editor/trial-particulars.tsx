@@ -110,6 +110,7 @@ const ValueEdit = ({
     <form className="blank-edit" onSubmit={take} noValidate>
       <LineField
         label={title}
+        type={kind === "date" ? "date" : "text"}
         help={e("trial.empty")}
         error={wrong ? e("l.number-wrong") : undefined}
         trail={unit && printUnit(unit)}

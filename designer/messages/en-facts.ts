@@ -84,6 +84,7 @@ export const FACT_WORDS = {
 
   "kind.number": "a number",
   "kind.string": "words",
+  "kind.date": "a date",
   "kind.boolean": "yes or no",
   "particular.unit": "{kind} in {unit}",
   "particular.choices": "one of {choices}",

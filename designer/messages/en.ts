@@ -81,6 +81,7 @@ export const DESK_PAGES = {
   "types.p-remove": "Remove {title}",
   "types.kind-number": "a number",
   "types.kind-string": "words",
+  "types.kind-date": "a date",
   "types.kind-boolean": "yes or no",
   "types.checklists": "Checklists for it",
   "types.no-checklists": "No checklist is issued yet.",

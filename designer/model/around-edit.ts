@@ -41,14 +41,20 @@ export const removeParticular = (document: DraftDocument, name: string): DraftDo
   particulars: without(document.particulars, name),
 });
 
-export const PARTICULAR_KINDS = ["number", "string", "boolean"] as const;
+export const PARTICULAR_KINDS = ["number", "string", "date", "boolean"] as const;
 export type ParticularKind = (typeof PARTICULAR_KINDS)[number];
 
-export const particularKind = ({ type, enum: choices }: ParticularDefinition): ParticularKind => {
+export const particularKind = (definition: ParticularDefinition): ParticularKind => {
+  const { type, enum: choices, format } = definition;
+  if (format === "date") return "date";
   if (type === "boolean") return "boolean";
   if (type === "number" || type === "integer") return "number";
   return type === undefined && typeof choices?.[0] === "number" ? "number" : "string";
 };
+
+/** A date is a text of a certain form. */
+export const typeOf = (kind: ParticularKind): Pick<ParticularDefinition, "type" | "format"> =>
+  kind === "date" ? { type: "string", format: "date" } : { type: kind };
 
 /** Another kind keeps the title and its place; a unit, bounds or choices of the old one go. */
 export const withKind = (
@@ -61,7 +67,7 @@ export const withKind = (
     title,
     ...(description === undefined ? {} : { description }),
     ...(order === undefined ? {} : { order }),
-    type: kind,
+    ...typeOf(kind),
   };
 };
 

@@ -4,6 +4,7 @@ import {
   type ParticularDefinitions,
   particularsInOrder,
 } from "@roundbook/schemas";
+import { type ParticularKind, typeOf } from "./around-edit.ts";
 import { nameFor } from "./names.ts";
 import { readUnit } from "./read-unit.ts";
 
@@ -12,7 +13,7 @@ export interface ParticularField {
   /** Empty until first saved: then it is its name for ever. */
   name: string;
   title: string;
-  kind: "number" | "string" | "boolean";
+  kind: ParticularKind;
   unit: string;
   choices: string;
   minimum: string;
@@ -29,7 +30,9 @@ export const EMPTY_FIELD: ParticularField = {
   maximum: "",
 };
 
-const kindOf = ({ type, enum: choices }: ParticularDefinition): ParticularField["kind"] => {
+const kindOf = (definition: ParticularDefinition): ParticularField["kind"] => {
+  const { type, enum: choices, format } = definition;
+  if (format === "date") return "date";
   if (type === "boolean") return "boolean";
   if (type === "number" || type === "integer") return "number";
   return choices?.every((one) => typeof one === "number") ? "number" : "string";
@@ -62,11 +65,12 @@ const choicesOf = (field: ParticularField): (number | string)[] =>
 
 /** What the form does not show stays as it was. */
 const keptOf = (field: ParticularField, before: ParticularDefinition | undefined) => {
-  const { description, maxLength, type } = before ?? {};
+  const { description, maxLength, pattern, type } = before ?? {};
   return {
     ...(description === undefined ? {} : { description }),
     ...(maxLength === undefined || field.kind !== "string" ? {} : { maxLength }),
-    type: type === "integer" && field.kind === "number" ? type : field.kind,
+    ...(pattern === undefined || field.kind !== "string" ? {} : { pattern }),
+    ...(type === "integer" && field.kind === "number" ? { type } : typeOf(field.kind)),
   };
 };
 
@@ -85,7 +89,9 @@ const definitionOf = (
     order,
     ...keptOf(field, before),
     ...(field.kind === "number" && unit !== "" ? { unit } : {}),
-    ...(choices.length > 0 && field.kind !== "boolean" ? { enum: choices } : {}),
+    ...(choices.length > 0 && (field.kind === "number" || field.kind === "string")
+      ? { enum: choices }
+      : {}),
     ...(ranged && minimum !== undefined ? { minimum } : {}),
     ...(ranged && maximum !== undefined ? { maximum } : {}),
   };

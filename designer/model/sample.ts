@@ -16,6 +16,7 @@ const sampleOf = (definition: ParticularDefinition): string | number | boolean |
     case "boolean":
       return true;
     case "string":
+    case "date":
       return undefined;
     case "number": {
       const fits = (figure: number) => figure >= minimum && figure <= (maximum ?? figure);

@@ -56,6 +56,7 @@ export const ParticularField = ({
   return (
     <LineField
       label={title}
+      type={particularKind(definition) === "date" ? "date" : "text"}
       trail={unit && printUnit(unit)}
       autoComplete="off"
       error={error}

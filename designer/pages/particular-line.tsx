@@ -1,6 +1,7 @@
 import { FieldPair, LeafWords, LineField, SelectField, WordButton } from "@roundbook/runner/form";
 import type { UseFormRegister } from "react-hook-form";
 import { d } from "../messages/desk.ts";
+import { PARTICULAR_KINDS } from "../model/around-edit.ts";
 import type { ParticularField } from "../model/particular-fields.ts";
 import { readUnit } from "../model/read-unit.ts";
 
@@ -40,14 +41,14 @@ export const ParticularLine = ({
         />
         <SelectField
           label={d("types.p-kind")}
-          options={(["number", "string", "boolean"] as const).map((value) => ({
+          options={PARTICULAR_KINDS.map((value) => ({
             value,
             label: d(`types.kind-${value}`),
           }))}
           {...register(`particulars.${at}.kind`)}
         />
       </FieldPair>
-      {kind !== "boolean" && (
+      {(kind === "number" || kind === "string") && (
         <FieldPair>
           {kind === "number" && (
             <LineField
