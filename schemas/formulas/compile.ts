@@ -3,12 +3,14 @@ import type { Result } from "../shared/problem.ts";
 import { compileTree } from "./compile-tree.ts";
 import type { CompiledFormula, Expected, FormulaEngine, NameTypes } from "./engine-type.ts";
 import { RESERVED_NAMES } from "./reserved.ts";
+import { MAX_FORMULA_LENGTH } from "./tree.ts";
 
 const word = NAME.slice(1, -1);
 const PLAIN = new RegExp(`^(?:(?:asset|answers)\\.)?(${word})$`);
 
 /** The name a formula consists of, when it is nothing but one name: no engine is needed then. */
 export const plainName = (source: string): string | null => {
+  if (source.length > MAX_FORMULA_LENGTH) return null;
   const match = PLAIN.exec(source.trim());
   return match?.[1] !== undefined && !RESERVED_NAMES.has(match[1]) ? source.trim() : null;
 };
