@@ -101,3 +101,32 @@ test("a limit reckons with uncertainty by one of the published rules", async () 
     { max: 60, decision: { rule: "guarded-acceptance", uncertainty: 0.5 } },
   ]);
 });
+
+test("a group is asked once, by number, or for members by name", async () => {
+  editor = await mountEditor(one("check", "Valve"));
+  const group = () => editor.document().groups?.[0];
+  await editor.press("answered one by one");
+  await editor.press("once");
+  await editor.press("for each of several, by number");
+  expect(group()?.repeat).toEqual({ each: "Leaf", count: 2 });
+  await write("2", "asset.valves");
+  await write("however many", "6");
+  expect(group()?.repeat).toEqual({ each: "Leaf", count: "asset.valves", atMost: 6 });
+  await editor.press("for each of several, by number");
+  await editor.press("for each of several, by name");
+  expect(group()?.repeat?.members?.map(({ title }) => title)).toEqual(["Left", "Right"]);
+});
+
+test("a rule stops other points, and says why", async () => {
+  const { document } = addPoint(one("check", "Tap whole?"), "check", "Valve closes?", "water");
+  editor = await mountEditor(document);
+  await editor.press("Show");
+  await editor.press("Another rule that stops");
+  expect(editor.text()).toContain("after a fail of Tap whole? it does not ask Valve closes?");
+  await write("Do not go on: it is not in order.", "Leave it shut.");
+  expect(editor.document().stops).toEqual([
+    { after: ["tap_whole"], on: ["fail"], points: ["valve_closes"], say: "Leave it shut." },
+  ]);
+  await editor.press("Remove the rule");
+  expect(editor.document()).not.toHaveProperty("stops");
+});

@@ -108,3 +108,39 @@ test("whatever member is changed, some change is told", () => {
     }),
   );
 });
+
+test("a repeat, a rule that stops, and clauses of limits are told in words", () => {
+  const group = { id: "leaf", title: "Leaves", points: ["gap"] };
+  const gap = { $ref: "#/$defs/reading", title: "Gap", quantity: { unit: "mm" } } as const;
+  const was: DraftDocument = {
+    ...emptyDocument("Door"),
+    groups: [group],
+    properties: { gap: { ...gap, limits: [{ max: 4 }] } },
+  };
+  const is: DraftDocument = {
+    ...was,
+    groups: [{ ...group, repeat: { each: "Leaf", count: 2 } }],
+    properties: {
+      gap: {
+        ...gap,
+        limits: [{ max: 4, decision: { rule: "guarded-acceptance", uncertainty: 0.1 } }],
+      },
+    },
+    stops: [{ after: ["gap"], on: ["fail"], groups: ["leaf"], say: "Keep it shut" }],
+  };
+  expect(differences(was, is)).toEqual([
+    {
+      kind: "limits",
+      about: "Gap",
+      point: "gap",
+      was: "Fails above 4\u00a0mm.",
+      is: "Fails above 4\u00a0mm, passing only where no doubt is left by an uncertainty of 0.1\u00a0mm, guard band 1 ×.",
+    },
+    {
+      kind: "stops",
+      about: "Door",
+      is: "after a fail of Gap it does not ask Leaves: Keep it shut",
+    },
+    { kind: "repeat", about: "Leaves", was: "asked once", is: "asked for each Leaf: 2" },
+  ]);
+});
