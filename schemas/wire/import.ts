@@ -107,6 +107,8 @@ const RESULTS_MAPPING_SCHEMA = {
           column,
           /** Further columns of a point that takes several readings. */
           more: { type: "array", items: column, minItems: 1, maxItems: 49, uniqueItems: true },
+          /** Column of the seconds waited before a timed reading; nobody's guess stands in for it. */
+          elapsed: column,
           /** What stands between several in one cell; a semicolon where none is given. */
           separator: { enum: [";", ",", "|", "/"] },
           /** How the days of a date are written, where not as the file's own date is. */

@@ -44,6 +44,14 @@ describe("a cell of a results file", () => {
       expect([text, read(reading, text)]).toEqual([text, "number-format"]);
   });
 
+  test("is a timed reading only with the seconds that a column gives", () => {
+    const timed = (waited: string) =>
+      readAnswer(reading, { column: "c" }, ["3"], { decimal: ".", format: "DD/MM/YYYY" }, waited);
+    expect(timed("60")).toEqual({ ok: true, value: { value: 3, unit: "MOhm", elapsed: 60 } });
+    expect(timed("")).toEqual({ ok: true, value: { value: 3, unit: "MOhm" } });
+    expect(timed("a minute")).toMatchObject({ problems: [{ code: "number-format" }] });
+  });
+
   test("is a grade also where an export wrote it with decimals", () => {
     expect(read(graded, "3.0")).toBe(3);
     expect(read(graded, "3.5")).toBe("number-not-whole");

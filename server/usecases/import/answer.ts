@@ -11,7 +11,15 @@ import {
   type Result,
   type ResultsMapping,
 } from "@roundbook/schemas";
-import { bad, type DateFormat, type DecimalMark, good, readDate, readWhole } from "./cell.ts";
+import {
+  bad,
+  type DateFormat,
+  type DecimalMark,
+  good,
+  readDate,
+  readNumber,
+  readWhole,
+} from "./cell.ts";
 import { readReading } from "./reading.ts";
 
 export type AnswerMapping = NonNullable<ResultsMapping["answers"][string]>;
@@ -42,13 +50,15 @@ export const columnsOf = ({ column, more = [] }: AnswerMapping): readonly string
 
 /**
  * The answer that the cells of a row give to a point; null is a question nobody answered. Ranges
- * and units are left to the checklist's own validation.
+ * and units are left to the checklist's own validation. `waited` is the cell of the seconds before a
+ * timed reading.
  */
 export function readAnswer(
   point: PointDefinition,
   mapping: AnswerMapping,
   cells: readonly string[],
   notation: Notation,
+  waited = "",
 ): Result<Answer | null> {
   const parts = cells.map((cell) => cell.trim()).filter((cell) => cell !== "");
   const text = parts.join(" ");
@@ -74,7 +84,11 @@ export function readAnswer(
     case "count":
       return readWhole(said, notation.decimal);
     case "reading":
-      return readReading(point, mapping.unit, said, notation.decimal);
+      return withElapsed(
+        readReading(point, mapping.unit, said, notation.decimal),
+        waited,
+        notation,
+      );
     case "readings":
       return readReadings(point, mapping, parts, notation.decimal);
     case "date":
@@ -87,6 +101,16 @@ export function readAnswer(
     case "calculated":
       return bad("import-never", { kind });
   }
+}
+
+function withElapsed(
+  reading: Result<Reading>,
+  waited: string,
+  { decimal }: Notation,
+): Result<Reading> {
+  if (!reading.ok || waited === "") return reading;
+  const elapsed = readNumber(waited, decimal);
+  return elapsed.ok ? good({ ...reading.value, elapsed: elapsed.value }) : elapsed;
 }
 
 const isCheck = (word: string): word is Extract<CheckAnswer, string> =>

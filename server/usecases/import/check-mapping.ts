@@ -77,8 +77,12 @@ function checkPoints({ answers }: ResultsMapping, { document }: ChecklistRow): P
     if (NEVER_IMPORTED.has(kind)) return [problem(pointer, "import-never", { kind })];
     const strange = checkMember(document, place);
     if (strange) return [problem(pointer, "unknown-member", strange)];
-    if (how?.more && kind !== "readings")
-      return [problem(at(pointer, "more"), "keyword-wrong-kind", { keyword: "more", kind })];
+    for (const [keyword, needed] of [
+      ["more", "readings"],
+      ["elapsed", "reading"],
+    ] as const)
+      if (how?.[keyword] !== undefined && kind !== needed)
+        return [problem(at(pointer, keyword), "keyword-wrong-kind", { keyword, kind })];
     const unit = how?.unit;
     const accepted = [point.quantity?.unit ?? "1", ...(point.quantity?.alsoIn ?? [])];
     if (unit === undefined || accepted.includes(unit)) return [];

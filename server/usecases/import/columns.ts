@@ -21,10 +21,11 @@ function* namedColumns(mapping: ImportMapping): Generator<{ pointer: string; col
     return;
   }
   yield { pointer: "/date/column", column: mapping.date.column };
-  for (const [point, { column, more = [] }] of Object.entries(mapping.answers)) {
+  for (const [point, { column, more = [], elapsed }] of Object.entries(mapping.answers)) {
     yield { pointer: at("/answers", point, "column"), column };
     for (const [index, one] of more.entries())
       yield { pointer: at("/answers", point, "more", index), column: one };
+    if (elapsed !== undefined) yield { pointer: at("/answers", point, "elapsed"), column: elapsed };
   }
 }
 

@@ -91,7 +91,9 @@ function readAnswers(
     const point = issued.document.properties[splitAnswerName(name).point];
     if (!point || !how) continue;
     const cells = columnsOf(how).map(cell);
-    const answer = readAnswer(point, how, cells, { decimal, format: mapping.date.format });
+    const waited = how.elapsed === undefined ? "" : cell(how.elapsed);
+    const notation = { decimal, format: mapping.date.format };
+    const answer = readAnswer(point, how, cells, notation, waited);
     if (!answer.ok)
       for (const found of answer.problems)
         faults.push(fault(how.column, { ...found, pointer: at("/answers", name) }));
