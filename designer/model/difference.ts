@@ -2,8 +2,8 @@ import { canonicalize, type PointDefinition, pointsInOrder } from "@roundbook/sc
 import { f } from "../messages/facts.ts";
 import type { DraftDocument } from "./draft-document.ts";
 import { particularFacts, pointFacts, scoreFacts, valueFacts } from "./fact-words.ts";
-import { formulaWords } from "./formula-words.ts";
 import { limitSentence, pointNote } from "./limit-sentence.ts";
+import { repeatWords, stopWords } from "./sequence-words.ts";
 
 export type ChangeKind =
   | "title"
@@ -137,7 +137,10 @@ export const differences = (before: DraftDocument, after: DraftDocument): Change
       (value) => valueFacts(before, value),
       (value) => valueFacts(after, value),
     ]),
-    ...mapChanges("score", before.scores, after.scores, [scoreFacts, scoreFacts]),
+    ...mapChanges("score", before.scores, after.scores, [
+      (score) => scoreFacts(before, score),
+      (score) => scoreFacts(after, score),
+    ]),
     ...names.flatMap((name) => pointChanges(before, after, name)),
   ];
   const kept = new Set(names.filter((name) => before.properties[name] && after.properties[name]));
@@ -153,33 +156,8 @@ export const differences = (before: DraftDocument, after: DraftDocument): Change
   return changes;
 };
 
-const stopWords = (document: DraftDocument): string[] =>
-  (document.stops ?? []).map(({ after, on, points = [], groups = [], say }) => {
-    const title = (name: string) => document.properties[name]?.title ?? name;
-    const group = (id: string) => document.groups?.find((one) => one.id === id)?.title ?? id;
-    return f("fact.stop", {
-      verdicts: on.map((one) => f(`verdict.${one}`)).join(f("limit.or")),
-      after: after.map(title).join(f("limit.or")),
-      targets: [...groups.map(group), ...points.map(title)].join(", "),
-      say,
-    });
-  });
-
 const stopChange = (before: DraftDocument, after: DraftDocument) =>
   told(stopWords(before), stopWords(after), before.stops ?? [], after.stops ?? []);
-
-type Repeat = NonNullable<NonNullable<DraftDocument["groups"]>[number]["repeat"]>;
-
-const repeatWords = (document: DraftDocument, repeat: Repeat | undefined): string => {
-  if (!repeat) return f("fact.once");
-  const { each, count, members, atMost } = repeat;
-  const many = members
-    ? members.map(({ title }) => title).join(", ")
-    : typeof count === "string"
-      ? formulaWords(document, count)
-      : String(count);
-  return f("fact.repeat", { each, many }) + (atMost ? f("fact.repeat-most", { atMost }) : "");
-};
 
 const repeatChanges = (before: DraftDocument, after: DraftDocument): Change[] =>
   (after.groups ?? []).flatMap(({ id, title, repeat }) => {

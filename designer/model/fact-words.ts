@@ -116,7 +116,7 @@ const bandWords = (band: ScoreDefinition["bands"][number]): string =>
     band.next && nextWords(band.next),
   ).join(", ");
 
-export const scoreFacts = (score: ScoreDefinition): string[] =>
+export const scoreFacts = (document: DraftDocument, score: ScoreDefinition): string[] =>
   facts(
     score.title,
     f("score.of", { count: score.of.length }),
@@ -124,7 +124,7 @@ export const scoreFacts = (score: ScoreDefinition): string[] =>
     score.weights &&
       f("fact.weights", {
         weights: Object.entries(score.weights)
-          .map(([name, weight]) => `${weight} × ${name}`)
+          .map(([name, weight]) => `${weight} × ${document.properties[name]?.title ?? name}`)
           .join(", "),
       }),
     score.round.decimals === 0

@@ -5,6 +5,7 @@ import { createRoot } from "react-dom/client";
 import { expect, test } from "vitest";
 import { addGroup, addPoint, changePoint } from "../model/commands.ts";
 import { emptyDocument } from "../model/draft-document.ts";
+import { setRepeat } from "../model/repeat-edit.ts";
 import { IssuedDocument } from "./issued-document.tsx";
 
 const lead = (): Checklist => {
@@ -18,7 +19,11 @@ const lead = (): Checklist => {
     "Measure",
   );
   const { document } = addPoint(begun, "reading", "Earth continuity", "measure");
-  return changePoint(document, "earth_continuity", (point) => ({
+  const leaves = setRepeat(document, "measure", { each: "Leaf", count: 2 });
+  const stops = [
+    { after: ["earth_continuity"], on: ["fail" as const], groups: ["measure"], say: "Stop" },
+  ];
+  return changePoint({ ...leaves, stops }, "earth_continuity", (point) => ({
     ...point,
     quantity: { unit: "Ohm", decimals: 3 },
     limits: [{ max: "joints * asset.length", basis: "IEC 60228 class 5" }],
@@ -43,6 +48,8 @@ test("an issue shows all it says: cautions, what it needs and counts with, each 
     "a number in m",
     "0.1 Ω, because: Own practice",
     "Fails above joints × length. Because: IEC 60228 class 5.",
+    "asked for each Leaf: 2",
+    "after a fail of Earth continuity it does not ask Measure: Stop",
     "a reading, in Ω, 3 decimals, must be answered",
   ])
     expect(text).toContain(words);

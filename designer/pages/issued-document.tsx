@@ -10,6 +10,7 @@ import { e } from "../messages/editor.ts";
 import { pageOrder } from "../model/commands.ts";
 import { particularFacts, pointFacts, scoreFacts, valueFacts } from "../model/fact-words.ts";
 import { limitSentence } from "../model/limit-sentence.ts";
+import { repeatWords, stopWords } from "../model/sequence-words.ts";
 
 interface Fact {
   readonly key: string;
@@ -28,7 +29,9 @@ const fact = (
 /** A choice and a grade say what they ask for by their answers. */
 const askWords = (document: Checklist, point: PointDefinition): string => {
   const kind = pointKind(point);
-  const said = kind === "choice" || kind === "graded" ? [] : [e(`kind.${kind}`)];
+  const said = ["choice", "choices", "graded", "calculated"].includes(kind)
+    ? []
+    : [e(`kind.${kind}`)];
   return [...said, ...pointFacts(document, point)].join(", ");
 };
 
@@ -44,8 +47,9 @@ const around = (document: Checklist): Fact[] => [
     ]),
   ),
   ...Object.entries(document.scores ?? {}).map(([name, score]) =>
-    fact(`s${name}`, e("verb.scores"), scoreFacts(score), "; "),
+    fact(`s${name}`, e("verb.scores"), scoreFacts(document, score), "; "),
   ),
+  ...stopWords(document).map((words, at) => fact(`t${at}`, e("verb.stops"), [words])),
 ];
 
 const Around = ({ document }: { readonly document: Checklist }) => {
@@ -75,7 +79,11 @@ export const IssuedDocument = ({ document }: { readonly document: Checklist }) =
           <PlaceHeading
             number={number}
             title={found?.title ?? e(document.groups?.length ? "ed.loose" : "ed.points-only")}
-            aside={found?.groupAnswer ? e("ed.group-answer") : undefined}
+            aside={
+              found?.repeat
+                ? repeatWords(document, found.repeat)
+                : found?.groupAnswer && e("ed.group-answer")
+            }
           />
           <Rows>
             {points.map((name, index) => {
