@@ -2,6 +2,7 @@ import { compileFormula, plainName, wordsIn } from "../formulas/compile.ts";
 import type { CompiledFormula, FormulaEngine, NameType } from "../formulas/engine-type.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { unitOf } from "../units/units.ts";
+import { formulaTexts, valueTexts } from "./formula-texts.ts";
 import { pointKind } from "./guards.ts";
 import type {
   Checklist,
@@ -40,7 +41,13 @@ export const particularType = (definition: ParticularDefinition): NameType => {
   return { type: "string", ...textOptions(definition.enum) };
 };
 
-/** What a formula sees of an answer; written text and photos are nothing to reckon with. */
+/** Number of a measured point in its quantity's unit. */
+const measured = (point: PointDefinition): NameType => ({
+  type: "number",
+  ...unitPart(point.quantity?.unit),
+});
+
+/** What a formula sees of an answer; what is no single number or word is nothing to reckon with. */
 const answerType = (point: PointDefinition): NameType | undefined => {
   const kind = pointKind(point);
   switch (kind) {
@@ -51,22 +58,21 @@ const answerType = (point: PointDefinition): NameType | undefined => {
       return { type: "string", ...textOptions(options) };
     }
     case "graded":
+    case "count":
       return { type: "number" };
     case "reading":
-      return { type: "number", ...unitPart(point.quantity?.unit) };
+    case "sample":
+    case "calculated":
+      return measured(point);
+    case "readings":
+      return point.several?.combine === "each" ? undefined : measured(point);
+    case "choices":
+    case "date":
     case "text":
     case "photo":
+    case "signature":
       return undefined;
   }
-};
-
-/** The texts of a value that may name other values, with their place in the document. */
-const textsOf = (name: string, value: ValueDefinition): readonly (readonly [string, string])[] => {
-  const pointer = at("/values", name);
-  if (value.formula !== undefined) return [[at(pointer, "formula"), value.formula]];
-  return (value.table?.inputs ?? []).map(
-    (input, index) => [at(pointer, "table", "inputs", index), input] as const,
-  );
 };
 
 const orderOf = (values: ReadonlyMap<string, ValueDefinition>) => {
@@ -81,7 +87,7 @@ const orderOf = (values: ReadonlyMap<string, ValueDefinition>) => {
     const value = values.get(name);
     if (!value || state.has(name)) return;
     state.set(name, "open");
-    for (const [, text] of textsOf(name, value)) {
+    for (const [, text] of valueTexts(name, value)) {
       for (const word of wordsIn(text)) visit(word, [...trail, name]);
     }
     state.set(name, "done");
@@ -118,7 +124,7 @@ export const checklistNames = (doc: Checklist, engine?: FormulaEngine): Checklis
     if (!value) continue;
     const declared = unitPart(value.unit);
     let type: NameType | undefined;
-    for (const [pointer, text] of textsOf(name, value)) {
+    for (const [pointer, text] of valueTexts(name, value)) {
       if (!engine && plainName(text) === null) continue;
       const expected = value.formula === undefined ? {} : declared;
       const result = compileFormula(text, types, expected, engine);
@@ -135,23 +141,6 @@ export const checklistNames = (doc: Checklist, engine?: FormulaEngine): Checklis
     types.set(name, type ?? { type: "number", ...declared });
   }
   return { types, order, compiled, problems };
-};
-
-/** Every text of a checklist that is a formula, with its place. */
-const formulaTexts = (doc: Checklist): readonly (readonly [string, string])[] => {
-  const texts: (readonly [string, string])[] = [];
-  for (const [name, value] of Object.entries(doc.values ?? {})) texts.push(...textsOf(name, value));
-  for (const [name, point] of Object.entries(doc.properties)) {
-    const pointer = at("/properties", name);
-    if (point.ask?.when !== undefined) texts.push([at(pointer, "ask", "when"), point.ask.when]);
-    for (const [index, limit] of (point.limits ?? []).entries()) {
-      for (const keyword of ["min", "max", "exclusiveMin", "exclusiveMax", "when"] as const) {
-        const text = limit[keyword];
-        if (typeof text === "string") texts.push([at(pointer, "limits", index, keyword), text]);
-      }
-    }
-  }
-  return texts;
 };
 
 /** Whether judging needs the formula engine: a plain name of a value or particular does not. */

@@ -85,7 +85,8 @@ it("a pattern that would keep a backtracking engine busy for ages is no trouble"
   for (const source of ["(a+)+$", "(a|a)+$", "(a|aa)+$", "^(.*a){20}$"]) {
     expect(pattern(source).test(`${"a".repeat(5000)}b`)).toBe(false);
   }
-  const ran = [...exec.mock.contexts, ...test.mock.contexts].map(({ source }) => source);
-  expect(ran).not.toContain("(a+)+$");
+  const ran = [...exec.mock.contexts, ...test.mock.contexts].map(String);
+  expect(ran.length).toBeGreaterThan(0);
+  expect(ran.filter((regExp) => regExp.includes("a+"))).toEqual([]);
   vi.restoreAllMocks();
 });
