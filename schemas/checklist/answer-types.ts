@@ -1,5 +1,5 @@
 import type { FromSchema } from "json-schema-to-ts";
-import { SHA256 } from "../shared/patterns.ts";
+import { CIVIL_DATE, INSTANT, SHA256 } from "../shared/patterns.ts";
 
 /** Why there is no answer. Only the reasons a point allows keep it out of the count. */
 export const ABSENCE_REASONS = [
@@ -49,8 +49,31 @@ const reading = {
     value: { type: "number" },
     unit: { type: "string", minLength: 1, maxLength: 40 },
     comparator: { enum: COMPARATORS },
+    /** Seconds waited before it was read. */
+    elapsed: { type: "number", minimum: 0, maximum: 86_400 },
   },
   required: ["value", "unit"],
+  additionalProperties: false,
+} as const;
+
+/** A sample taken for a laboratory: pending until its result comes. */
+const sample = {
+  type: "object",
+  properties: {
+    /** What stands on the bottle. */
+    sample: { type: "string", minLength: 1, maxLength: 100 },
+    takenAt: { type: "string", pattern: INSTANT },
+    result: reading,
+  },
+  required: ["sample"],
+  additionalProperties: false,
+} as const;
+
+/** A declaration by a named person; the drawing, by its SHA-256, is only evidence. */
+const signature = {
+  type: "object",
+  properties: { signedBy: writtenText, drawing: { type: "string", pattern: SHA256 } },
+  required: ["signedBy"],
   additionalProperties: false,
 } as const;
 
@@ -65,8 +88,32 @@ export const ANSWER_DEFS = {
   writtenText,
   check: { oneOf: [{ enum: ["ok", "not-ok"] }, { $ref: "#/$defs/absent" }] },
   choice: { oneOf: [{ type: "string", minLength: 1, maxLength: 200 }, { $ref: "#/$defs/absent" }] },
+  choices: {
+    oneOf: [
+      {
+        type: "array",
+        items: { type: "string", minLength: 1, maxLength: 200 },
+        minItems: 1,
+        maxItems: 100,
+        uniqueItems: true,
+      },
+      { $ref: "#/$defs/absent" },
+    ],
+  },
   graded: { oneOf: [{ type: "integer" }, { $ref: "#/$defs/absent" }] },
+  count: { oneOf: [{ type: "integer", minimum: 0 }, { $ref: "#/$defs/absent" }] },
   reading: { oneOf: [reading, { $ref: "#/$defs/absent" }] },
+  readings: {
+    oneOf: [
+      { type: "array", items: reading, minItems: 1, maxItems: 50 },
+      { $ref: "#/$defs/absent" },
+    ],
+  },
+  date: { oneOf: [{ type: "string", pattern: CIVIL_DATE }, { $ref: "#/$defs/absent" }] },
+  sample: { oneOf: [sample, { $ref: "#/$defs/absent" }] },
+  signature: { oneOf: [signature, { $ref: "#/$defs/absent" }] },
+  /** Worked out, never answered. */
+  calculated: { not: {} },
   text: { oneOf: [...writtenText.oneOf, { $ref: "#/$defs/absent" }] },
   photo: {
     oneOf: [
@@ -76,7 +123,21 @@ export const ANSWER_DEFS = {
   },
 } as const;
 
-export const POINT_KINDS = ["check", "choice", "graded", "reading", "text", "photo"] as const;
+export const POINT_KINDS = [
+  "check",
+  "choice",
+  "choices",
+  "graded",
+  "reading",
+  "readings",
+  "count",
+  "date",
+  "text",
+  "photo",
+  "signature",
+  "sample",
+  "calculated",
+] as const;
 export type PointKind = (typeof POINT_KINDS)[number];
 
 export type WrittenText = FromSchema<typeof writtenText>;
@@ -86,17 +147,35 @@ export type CheckAnswer = "ok" | "not-ok" | Absent;
 export type ChoiceAnswer = string | Absent;
 export type GradedAnswer = number | Absent;
 export type ReadingAnswer = Reading | Absent;
+export type Sample = FromSchema<typeof sample>;
+export type Signature = FromSchema<typeof signature>;
+export type ChoicesAnswer = readonly string[] | Absent;
+export type CountAnswer = number | Absent;
+export type ReadingsAnswer = readonly Reading[] | Absent;
+/** ISO 8601 calendar date. */
+export type DateAnswer = string | Absent;
+export type SampleAnswer = Sample | Absent;
+export type SignatureAnswer = Signature | Absent;
 export type TextAnswer = WrittenText | Absent;
 export type PhotoAnswer = readonly string[] | Absent;
 export type Answer =
   | CheckAnswer
   | ChoiceAnswer
+  | ChoicesAnswer
   | GradedAnswer
+  | CountAnswer
   | ReadingAnswer
+  | ReadingsAnswer
+  | DateAnswer
+  | SampleAnswer
+  | SignatureAnswer
   | TextAnswer
   | PhotoAnswer;
 
-/** Answers by point name. A name that is missing is a question nobody answered. */
+/**
+ * Answers by the point's name, and in a repeat by `point@member`. A name that is missing is a
+ * question nobody answered.
+ */
 export type Answers = Readonly<Record<string, Answer>>;
 /** Particulars of an asset by name, in the units their definitions give. */
 export type Particulars = Readonly<Record<string, number | string | boolean>>;

@@ -1,15 +1,19 @@
 import type { FromSchema } from "json-schema-to-ts";
-import { DURATION, NAME } from "../shared/patterns.ts";
-import { ABSENCE_REASONS, POINT_KINDS } from "./answer-types.ts";
+import { DURATION, LANGUAGE, MEMBER, NAME } from "../shared/patterns.ts";
+import { name, pattern, point, unit } from "./point-schema.ts";
 import { type cell, formula, scalar, table, text } from "./table-schema.ts";
+
+export type { DecisionRule, LimitDefinition } from "./limit-schema.ts";
+export type {
+  AskDefinition,
+  GradeDefinition,
+  PointDefinition,
+  QuantityDefinition,
+  SeveralDefinition,
+} from "./point-schema.ts";
 
 export const DIALECT = "urn:roundbook:checklist:1";
 export const JSON_SCHEMA_DRAFT = "https://json-schema.org/draft/2020-12/schema";
-
-const unit = { type: "string", minLength: 1, maxLength: 40 } as const;
-const name = { type: "string", pattern: NAME } as const;
-/** A number, or the name of a value, or a formula. */
-const bound = { oneOf: [{ type: "number" }, formula] } as const;
 
 const particular = {
   type: "object",
@@ -24,6 +28,8 @@ const particular = {
     minimum: { type: "number" },
     maximum: { type: "number" },
     maxLength: { type: "integer", minimum: 1, maximum: 1000 },
+    pattern,
+    format: { const: "date" },
   },
   required: ["title"],
   additionalProperties: false,
@@ -43,119 +49,20 @@ const value = {
   oneOf: [{ required: ["const"] }, { required: ["formula"] }, { required: ["table"] }],
 } as const;
 
-const limit = {
-  type: "object",
-  properties: {
-    min: bound,
-    max: bound,
-    exclusiveMin: bound,
-    exclusiveMax: bound,
-    accept: { type: "array", items: { type: ["string", "integer"] }, minItems: 1, maxItems: 100 },
-    severity: { enum: ["fail", "advisory"] },
-    when: formula,
-    basis: text,
-  },
-  additionalProperties: false,
-} as const;
-
-const evidenceRule = {
-  type: "object",
-  properties: {
-    kind: { enum: ["photo", "note"] },
-    on: {
-      type: "array",
-      items: { enum: ["pass", "advisory", "fail", "undecided"] },
-      minItems: 1,
-      uniqueItems: true,
-    },
-    atLeast: { type: "integer", minimum: 1, maximum: 12 },
-  },
-  required: ["kind", "on"],
-  additionalProperties: false,
-} as const;
-
-const ask = {
-  type: "object",
-  properties: {
-    when: formula,
-    mandatory: { type: "boolean" },
-    absentAllowed: { type: "array", items: { enum: ABSENCE_REASONS }, uniqueItems: true },
-    evidence: { type: "array", items: evidenceRule, maxItems: 8 },
-  },
-  additionalProperties: false,
-} as const;
-
-const quantity = {
-  type: "object",
-  properties: {
-    unit,
-    alsoIn: { type: "array", items: unit, maxItems: 8, uniqueItems: true },
-    decimals: { type: "integer", minimum: 0, maximum: 9 },
-    plausible: {
-      type: "object",
-      properties: { min: { type: "number" }, max: { type: "number" } },
-      additionalProperties: false,
-    },
-  },
-  required: ["unit"],
-  additionalProperties: false,
-} as const;
-
-const grade = {
-  type: "object",
-  properties: {
-    means: { enum: ["danger-now", "by-a-date", "observation"] },
-    within: { type: "string", pattern: DURATION },
-  },
-  required: ["means"],
-  additionalProperties: false,
-} as const;
-
-const point = {
-  type: "object",
-  properties: {
-    $ref: { enum: POINT_KINDS.map((kind) => `#/$defs/${kind}` as const) },
-    title: text,
-    description: { type: "string", minLength: 1, maxLength: 2000 },
-    oneOf: {
-      type: "array",
-      minItems: 2,
-      maxItems: 101,
-      items: {
-        oneOf: [
-          {
-            type: "object",
-            properties: { const: { type: "string", minLength: 1, maxLength: 200 }, title: text },
-            required: ["const", "title"],
-            additionalProperties: false,
-          },
-          {
-            type: "object",
-            properties: { $ref: { const: "#/$defs/absent" } },
-            required: ["$ref"],
-            additionalProperties: false,
-          },
-        ],
-      },
-    },
-    minimum: { type: "integer" },
-    maximum: { type: "integer" },
-    maxLength: { type: "integer", minimum: 1, maximum: 4000 },
-    quantity,
-    limits: { type: "array", items: limit, minItems: 1, maxItems: 20 },
-    ask,
-    grade,
-  },
-  required: ["$ref", "title"],
-  additionalProperties: false,
-} as const;
-
 const score = {
   type: "object",
   properties: {
     title: text,
     of: { type: "array", items: name, minItems: 1, maxItems: 500, uniqueItems: true },
-    method: { enum: ["share-of-maximum"] },
+    /** Each in per cent of the most the answered points allow, or in grades: their sum or mean. */
+    method: { enum: ["share-of-maximum", "sum", "mean"] },
+    /** How much a point counts; one where none is given. */
+    weights: {
+      type: "object",
+      propertyNames: { pattern: NAME },
+      additionalProperties: { type: "integer", minimum: 1, maximum: 1000 },
+      maxProperties: 500,
+    },
     round: {
       type: "object",
       properties: {
@@ -188,6 +95,53 @@ const score = {
   additionalProperties: false,
 } as const;
 
+const repeat = {
+  type: "object",
+  properties: {
+    /** What one member is called: "Socket", "Leaf". */
+    each: text,
+    /** How many there are, so that one left out is missed: a number, a particular, a formula. */
+    count: { oneOf: [{ type: "integer", minimum: 1, maximum: 99 }, formula] },
+    /** Members by name instead of by number. */
+    members: {
+      type: "array",
+      minItems: 1,
+      maxItems: 99,
+      items: {
+        type: "object",
+        properties: { id: { type: "string", pattern: MEMBER }, title: text },
+        required: ["id", "title"],
+        additionalProperties: false,
+      },
+    },
+    atMost: { type: "integer", minimum: 1, maximum: 99 },
+  },
+  required: ["each"],
+  oneOf: [{ required: ["count"] }, { required: ["members"] }],
+  additionalProperties: false,
+} as const;
+
+const stop = {
+  type: "object",
+  properties: {
+    /** Points whose verdict stops others. */
+    after: { type: "array", items: name, minItems: 1, maxItems: 100, uniqueItems: true },
+    on: {
+      type: "array",
+      items: { enum: ["advisory", "fail"] },
+      minItems: 1,
+      uniqueItems: true,
+    },
+    points: { type: "array", items: name, minItems: 1, maxItems: 1000, uniqueItems: true },
+    groups: { type: "array", items: name, minItems: 1, maxItems: 100, uniqueItems: true },
+    /** What the person on the round is told. */
+    say: text,
+  },
+  required: ["after", "on", "say"],
+  anyOf: [{ required: ["points"] }, { required: ["groups"] }],
+  additionalProperties: false,
+} as const;
+
 const mapOf = <const S>(items: S, max: number) =>
   ({
     type: "object",
@@ -203,13 +157,22 @@ const mapOf = <const S>(items: S, max: number) =>
 export const CHECKLIST_SCHEMA = {
   $id: "urn:roundbook:meta-schema:checklist:1",
   $schema: JSON_SCHEMA_DRAFT,
+  $vocabulary: {
+    "https://json-schema.org/draft/2020-12/vocab/core": true,
+    "https://json-schema.org/draft/2020-12/vocab/applicator": true,
+    "https://json-schema.org/draft/2020-12/vocab/validation": true,
+    "https://json-schema.org/draft/2020-12/vocab/meta-data": true,
+    "urn:roundbook:vocabulary:asking:1": false,
+    "urn:roundbook:vocabulary:judging:1": false,
+    "urn:roundbook:vocabulary:wording:1": false,
+  },
   type: "object",
   properties: {
     $schema: { const: JSON_SCHEMA_DRAFT },
     dialect: { const: DIALECT },
     title: text,
     description: { type: "string", minLength: 1, maxLength: 2000 },
-    language: { type: "string", pattern: "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$" },
+    language: { type: "string", pattern: LANGUAGE },
     minutes: { type: "number", exclusiveMinimum: 0, maximum: 1440 },
     type: { const: "object" },
     particulars: mapOf(particular, 100),
@@ -229,6 +192,7 @@ export const CHECKLIST_SCHEMA = {
           title: text,
           points: { type: "array", items: name, maxItems: 1000, uniqueItems: true },
           groupAnswer: { type: "boolean" },
+          repeat,
         },
         required: ["id", "title", "points"],
         additionalProperties: false,
@@ -236,6 +200,32 @@ export const CHECKLIST_SCHEMA = {
     },
     properties: mapOf(point, 1000),
     scores: mapOf(score, 20),
+    stops: { type: "array", items: stop, maxItems: 50 },
+    /** Texts in other languages: by language tag, then by JSON Pointer of the text they stand for. */
+    wording: {
+      type: "object",
+      propertyNames: { pattern: LANGUAGE },
+      additionalProperties: {
+        type: "object",
+        additionalProperties: { type: "string", minLength: 1, maxLength: 2000 },
+        maxProperties: 5000,
+      },
+      maxProperties: 20,
+    },
+    /** Blocks of points to take in; none is left in an issued document. */
+    include: {
+      type: "array",
+      maxItems: 50,
+      items: {
+        type: "object",
+        properties: { block: name },
+        required: ["block"],
+        additionalProperties: false,
+      },
+    },
+    /** Written when issued, for the points of repeats. */
+    patternProperties: { type: "object" },
+    propertyNames: { type: "object" },
     additionalProperties: { const: false },
     $defs: { type: "object" },
   },
@@ -244,15 +234,12 @@ export const CHECKLIST_SCHEMA = {
 } as const;
 
 export type Checklist = FromSchema<typeof CHECKLIST_SCHEMA>;
-export type PointDefinition = FromSchema<typeof point>;
-export type QuantityDefinition = FromSchema<typeof quantity>;
-export type LimitDefinition = FromSchema<typeof limit>;
-export type AskDefinition = FromSchema<typeof ask>;
-export type GradeDefinition = FromSchema<typeof grade>;
 export type ParticularDefinition = FromSchema<typeof particular>;
 export type ValueDefinition = FromSchema<typeof value>;
 export type TableDefinition = FromSchema<typeof table>;
 export type TableCell = FromSchema<typeof cell>;
 export type ScoreDefinition = FromSchema<typeof score>;
+export type RepeatDefinition = FromSchema<typeof repeat>;
+export type StopDefinition = FromSchema<typeof stop>;
 export const PARTICULARS_SCHEMA = mapOf(particular, 100);
 export type ParticularDefinitions = Readonly<Record<string, ParticularDefinition>>;

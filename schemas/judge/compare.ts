@@ -1,7 +1,7 @@
 import type { Comparator } from "../checklist/answer-types.ts";
 import type { BoundKind } from "./judgement.ts";
 
-export type NumberBound = Exclude<BoundKind, "accept">;
+export type NumberBound = Extract<BoundKind, "min" | "max" | "exclusiveMin" | "exclusiveMax">;
 export type Fit = "pass" | "fail" | "undecided";
 
 const fits = (kind: NumberBound, value: number, bound: number): boolean => {

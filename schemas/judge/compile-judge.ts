@@ -1,8 +1,9 @@
+import { answerName, splitAnswerName } from "../checklist/answer-name.ts";
 import type { Checklist } from "../checklist/meta-schema.ts";
 import type { FormulaEngine } from "../formulas/engine-type.ts";
 import { type Problem, problem } from "../shared/problem.ts";
 import { findingsOf, strangers } from "./completeness.ts";
-import { type Given, own } from "./given.ts";
+import { type Given, isUsable, own } from "./given.ts";
 import { judgePoint } from "./judge-point.ts";
 import { judgeScore } from "./judge-score.ts";
 import type {
@@ -10,15 +11,17 @@ import type {
   OverallVerdict,
   PointJudgement,
   PointVerdict,
+  RepeatJudgement,
   ScoreJudgement,
   Verdict,
 } from "./judgement.ts";
-import { type Prepared, prepare } from "./prepared.ts";
+import { prepare } from "./prepare.ts";
+import type { Prepared, PreparedPoint } from "./prepared.ts";
 import { type JudgeInput, Run } from "./run.ts";
 import { GRAVITY } from "./tally.ts";
 
 /** Version of the judging rules: a change of any verdict changes it. */
-export const ENGINE = "1";
+export const ENGINE = "2";
 
 export interface JudgeOptions {
   /** False leaves out `limits` and gives every point the reason "not-explained"; quicker. */
@@ -27,8 +30,13 @@ export interface JudgeOptions {
 
 export interface Judge {
   judge(input: JudgeInput, options?: JudgeOptions): Judgement;
-  /** The verdict on one point while answers are typed. @throws RangeError for an unknown point. */
-  judgePoint(id: string, input: JudgeInput): PointJudgement;
+  /**
+   * The verdict on one point while answers are typed, by name of the answer.
+   * @throws RangeError for an unknown point.
+   */
+  judgePoint(name: string, input: JudgeInput): PointJudgement;
+  /** The members of each repeat, by id of its group. */
+  members(input: JudgeInput): Judgement["repeats"];
 }
 
 const UNASKED: Given = { is: "missing" };
@@ -56,49 +64,97 @@ class Overall {
   }
 }
 
-const usable = ({ is }: Given): boolean => is === "number" || is === "word" || is === "content";
+/** The sheet under judgement, filled point by point. */
+class Sheet {
+  readonly #input: JudgeInput;
+  readonly #explain: boolean;
+  readonly overall = new Overall();
+  readonly points: Record<string, PointJudgement> = {};
+  readonly problems: Problem[] = [];
+  readonly pending: string[] = [];
+  complete = true;
+  /** Answers that belong to a point. */
+  known = 0;
+
+  constructor(input: JudgeInput, explain: boolean) {
+    this.#input = input;
+    this.#explain = explain;
+  }
+
+  judge(run: Run, point: PreparedPoint, name: string): void {
+    const answer = own(this.#input.answers, name);
+    if (answer !== undefined) this.known += 1;
+    const asked = run.asked(point);
+    const given = asked === true ? run.givenFrom(point, answer) : UNASKED;
+    const judged = judgePoint(run, point, asked, given, this.#explain);
+    this.points[name] = judged;
+    this.overall.add(judged.verdict);
+    // What is worked out was not found by anybody: it makes no sheet begun.
+    if (given.is !== "missing" && point.calculate === undefined) this.overall.touched = true;
+    if (given.is === "pending") this.pending.push(name);
+    if (isUsable(given)) {
+      if (point.calculate === undefined) this.overall.answered = true;
+      if (point.evidence.length === 0) return;
+    }
+    for (const found of findingsOf(point, name, asked, given, judged.verdict, this.#input.evidence))
+      this.find(found.problem, found.blocks);
+  }
+
+  find(found: Problem, blocks: boolean): void {
+    this.problems.push(found);
+    if (blocks) this.complete = false;
+  }
+}
+
+/** Each point of a repeat once per member; undecided as a whole where their number is not known. */
+function judgeRepeats(prepared: Prepared, run: Run, sheet: Sheet): Judgement["repeats"] {
+  const repeats: Record<string, RepeatJudgement> = {};
+  for (const repeat of prepared.repeats) {
+    const judged = run.members(repeat);
+    repeats[repeat.id] = judged;
+    for (const { id } of judged.members) {
+      const member = run.forMember(repeat, id);
+      for (const point of repeat.points) sheet.judge(member, point, answerName(point.id, id));
+    }
+    if (judged.why === null) continue;
+    sheet.overall.add("undecided");
+    const params = { repeat: repeat.id, cause: judged.why.code };
+    sheet.find(problem("/answers", "repeat-undecided", params), true);
+  }
+  return repeats;
+}
 
 function judgeAll(prepared: Prepared, input: JudgeInput, explain: boolean): Judgement {
   const run = new Run(prepared, input);
-  const overall = new Overall();
-  const points: Record<string, PointJudgement> = {};
-  const scores: Record<string, ScoreJudgement> = {};
-  const problems: Problem[] = [];
-  let complete = true;
-  let known = 0;
-  for (const point of prepared.points) {
-    const answer = own(input.answers, point.id);
-    if (answer !== undefined) known += 1;
-    const asked = run.asked(point);
-    const given = asked === true ? point.read(answer) : UNASKED;
-    const judged = judgePoint(run, point, asked, given, explain);
-    points[point.id] = judged;
-    overall.add(judged.verdict);
-    if (given.is !== "missing") overall.touched = true;
-    if (usable(given)) {
-      overall.answered = true;
-      if (point.evidence.length === 0) continue;
-    }
-    for (const found of findingsOf(point, asked, given, judged.verdict, input.evidence)) {
-      problems.push(found.problem);
-      if (found.blocks) complete = false;
-    }
-  }
-  if (Object.keys(input.answers).length > known)
-    problems.unshift(...strangers(input.answers, prepared.byId));
+  const sheet = new Sheet(input, explain);
+  const { overall, points, problems, pending } = sheet;
+  for (const point of prepared.single) sheet.judge(run, point, point.id);
+  const repeats = prepared.repeats.length === 0 ? {} : judgeRepeats(prepared, run, sheet);
+  if (Object.keys(input.answers).length > sheet.known)
+    problems.unshift(...strangers(input.answers, prepared.byId, new Set(Object.keys(points)), run));
   // With nothing mandatory an empty sheet lacks nothing, and would move a due date all the same.
-  if (complete && !overall.touched) {
-    problems.push(problem("/answers", "nothing-answered"));
-    complete = false;
-  }
+  if (sheet.complete && !overall.touched) sheet.find(problem("/answers", "nothing-answered"), true);
+  const scores: Record<string, ScoreJudgement> = {};
   for (const [name, definition] of prepared.scores) {
     const judged = judgeScore(prepared, definition, run);
     scores[name] = judged;
     overall.add(judged.verdict);
     if (judged.score !== null) overall.scored = true;
   }
+  // A sample without limits waits for its result all the same.
+  if (pending.length > 0) overall.add("undecided");
   const verdict = overall.verdict(prepared.judges);
-  return { overall: verdict, points, scores, complete, problems, engine: ENGINE };
+  const { complete } = sheet;
+  return {
+    overall: verdict,
+    points,
+    repeats,
+    pending,
+    scores,
+    complete,
+    problems,
+    engine: ENGINE,
+  };
 }
 
 /**
@@ -109,10 +165,16 @@ export function compileJudge(doc: Checklist, formulas?: FormulaEngine): Judge {
   const prepared = prepare(doc, formulas);
   return {
     judge: (input, { explain = true } = {}) => judgeAll(prepared, input, explain),
-    judgePoint(id, input) {
-      const point = prepared.byId.get(id);
-      if (point === undefined) throw new RangeError(`no point ${id} in this checklist`);
+    members(input) {
       const run = new Run(prepared, input);
+      return Object.fromEntries(prepared.repeats.map((one) => [one.id, run.members(one)]));
+    },
+    judgePoint(name, input) {
+      const { point: id, member } = splitAnswerName(name);
+      const point = prepared.byId.get(id);
+      if (point === undefined || (point.repeat === undefined) !== (member === null))
+        throw new RangeError(`no point ${name} in this checklist`);
+      const run = new Run(prepared, input, point.repeat, member);
       const asked = run.asked(point);
       const given = asked === true ? run.given(point) : UNASKED;
       return judgePoint(run, point, asked, given, true);

@@ -1,9 +1,11 @@
-import { type Failure, isFailure } from "../formulas/engine-type.ts";
+import { splitAnswerName } from "../checklist/answer-name.ts";
+import { isFailure } from "../formulas/engine-type.ts";
 import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { type Given, own } from "./given.ts";
 import type { PointVerdict } from "./judgement.ts";
 import type { PreparedPoint } from "./prepared.ts";
+import type { Asked, Run } from "./run.ts";
 
 /** A problem, and whether it keeps the inspection from being complete. */
 export interface Finding {
@@ -26,8 +28,8 @@ function countEvidence(evidence: unknown, id: string, kind: "photo" | "note"): n
   ).length;
 }
 
-function answerFinding(point: PreparedPoint, given: Given): Finding | undefined {
-  const pointer = at("/answers", point.id);
+function answerFinding(point: PreparedPoint, name: string, given: Given): Finding | undefined {
+  const pointer = at("/answers", name);
   const blocks = point.mandatory;
   switch (given.is) {
     case "missing":
@@ -40,6 +42,12 @@ function answerFinding(point: PreparedPoint, given: Given): Finding | undefined 
     }
     case "unusable":
       return { problem: problem(pointer, given.why.code, given.why.params), blocks };
+    // A sample on its way keeps the inspection open, mandatory or not: its result is still to come.
+    case "pending":
+      return {
+        problem: problem(pointer, "result-awaited", { sample: given.sample }),
+        blocks: true,
+      };
     default:
       return undefined;
   }
@@ -48,42 +56,56 @@ function answerFinding(point: PreparedPoint, given: Given): Finding | undefined 
 /** What one point lacks: its answer, or the evidence its verdict asks for. */
 export function findingsOf(
   point: PreparedPoint,
-  asked: boolean | Failure,
+  name: string,
+  asked: Asked,
   given: Given,
   verdict: PointVerdict,
   evidence: unknown,
 ): readonly Finding[] {
   if (asked === false) return [];
   if (isFailure(asked)) {
-    const cause = problem(at("/answers", point.id), "ask-undecided", { cause: asked.code });
+    if (asked.code === "stopped") return [];
+    const cause = problem(at("/answers", name), "ask-undecided", { cause: asked.code });
     return [{ problem: cause, blocks: point.mandatory }];
   }
-  const answer = answerFinding(point, given);
+  const answer = answerFinding(point, name, given);
   const found = answer === undefined ? [] : [answer];
   if (verdict === null || verdict === "not-counted") return found;
   for (const { kind, on, atLeast = 1 } of point.evidence) {
     if (!on.includes(verdict)) continue;
-    const count = countEvidence(evidence, point.id, kind);
+    const count = countEvidence(evidence, name, kind);
     if (count >= atLeast) continue;
     const params = { kind, verdict, atLeast, given: count };
     found.push({
-      problem: problem(at("/evidence", point.id), "evidence-missing", params),
+      problem: problem(at("/evidence", name), "evidence-missing", params),
       blocks: true,
     });
   }
   return found;
 }
 
-/** Answers that belong to no point of the checklist. */
-export const strangers = (answers: object, known: ReadonlyMap<string, unknown>): Problem[] => {
-  const names = [...known.keys()];
+/** Answers that belong to no point of the checklist, or to no member of a repeat. */
+export function strangers(
+  answers: object,
+  points: ReadonlyMap<string, PreparedPoint>,
+  known: ReadonlySet<string>,
+  run: Run,
+): Problem[] {
+  const names = [...points.keys()];
   const budget = wordBudget();
-  return Object.keys(answers)
-    .filter((point) => !known.has(point))
-    .map((point) =>
-      problem(at("/answers", point), "unknown-point", {
-        point,
-        nearest: nearest(point, names, budget),
-      }),
-    );
-};
+  return Object.keys(answers).flatMap((name) => {
+    if (known.has(name)) return [];
+    const place = splitAnswerName(name);
+    const point = points.get(place.point);
+    if (point === undefined)
+      return [
+        problem(at("/answers", name), "unknown-point", {
+          point: name,
+          nearest: nearest(place.point, names, budget),
+        }),
+      ];
+    const members = point.repeat ? run.members(point.repeat).members.map(({ id }) => id) : [];
+    const params = { point: place.point, member: place.member, members };
+    return [problem(at("/answers", name), "unknown-member", params)];
+  });
+}

@@ -3,7 +3,7 @@ import type { Explanation } from "../shared/problem.ts";
 import { roundSignificant } from "../shared/significant.ts";
 import { compareReading, type Fit } from "./compare.ts";
 import { numberOf } from "./expression.ts";
-import { explained, type Given } from "./given.ts";
+import { explained, type Given, type Usable } from "./given.ts";
 import type {
   BoundKind,
   LimitJudgement,
@@ -11,12 +11,18 @@ import type {
   PointVerdict,
   Verdict,
 } from "./judgement.ts";
-import type { PreparedBound, PreparedLimit, PreparedPoint } from "./prepared.ts";
-import type { Run } from "./run.ts";
+import type {
+  AcceptBound,
+  NumericBound,
+  PreparedBound,
+  PreparedLimit,
+  PreparedPoint,
+} from "./prepared.ts";
+import type { Asked, Run } from "./run.ts";
+import { type Outcome, specialOutcome } from "./special-bound.ts";
+import { standsFor } from "./stands-for.ts";
 import { Tally } from "./tally.ts";
 import { whyOfBound } from "./why.ts";
-
-type Usable = Extract<Given, { is: "number" | "word" | "content" }>;
 
 const NO_LIMITS: readonly LimitJudgement[] = [];
 const NOT_EXPLAINED = explained("not-explained");
@@ -35,19 +41,31 @@ const UNLIMITED = plain(null, explained("no-limits"));
 const UNLIMITED_MISSING = plain(null, explained("not-answered"));
 const NO_LIMIT_APPLIES = plain("undecided", explained("no-limit-applies"));
 
+type PlainBound = NumericBound | AcceptBound;
+
+/** A bound that takes one comparison: most are, and a round judges hundreds of thousands of them. */
+const isPlain = (bound: PreparedBound, limit: PreparedLimit, given: Usable): bound is PlainBound =>
+  bound.kind === "accept" ||
+  (limit.decision === undefined && given.is === "number" && "of" in bound);
+
+const accepts = (accepted: ReadonlySet<unknown>, given: Usable): boolean | undefined => {
+  if (given.is === "word" || given.is === "number") return accepted.has(given.value);
+  return given.is === "words" ? given.values.every((word) => accepted.has(word)) : undefined;
+};
+
 /**
  * The number a bound stands for now; undefined for a list of what is accepted. A failure when it
  * cannot be had, or says nothing about this kind of answer.
  */
 function boundNow(
-  bound: PreparedBound,
+  bound: PlainBound,
   point: PreparedPoint,
   given: Usable,
   run: Run,
 ): number | Failure | undefined {
   const fits =
     bound.kind === "accept"
-      ? given.is === "word" || (given.is === "number" && point.kind === "graded")
+      ? given.is === "word" || given.is === "words" || point.kind === "graded"
       : given.is === "number";
   if (!fits) return failure("limit-not-for-kind", { kind: point.kind, limit: bound.kind });
   if (bound.kind === "accept" || bound.fixed !== undefined) return bound.fixed;
@@ -55,20 +73,23 @@ function boundNow(
   return isFailure(outcome) ? outcome : roundSignificant(outcome);
 }
 
-function fitOf(bound: PreparedBound, value: number | Failure | undefined, given: Usable): Fit {
-  if (bound.kind === "accept")
-    return value !== undefined || given.is === "content"
-      ? "undecided"
-      : bound.accepted.has(given.value)
-        ? "pass"
-        : "fail";
+function fitOf(bound: PlainBound, value: number | Failure | undefined, given: Usable): Fit {
+  if (bound.kind === "accept") {
+    const accepted = value === undefined ? accepts(bound.accepted, given) : undefined;
+    return accepted === undefined ? "undecided" : accepted ? "pass" : "fail";
+  }
   return typeof value === "number" && given.is === "number"
     ? compareReading(bound.kind, given.comparator, given.value, value)
     : "undecided";
 }
 
+const answerOf = (given: Usable): string | number | readonly string[] => {
+  if (given.is === "words") return given.values;
+  return given.is === "word" || given.is === "number" ? given.value : "";
+};
+
 function whyOf(
-  bound: PreparedBound,
+  bound: PlainBound,
   point: PreparedPoint,
   given: Usable,
   value: number | Failure | undefined,
@@ -78,8 +99,10 @@ function whyOf(
   if (bound.kind !== "accept" && value !== undefined && given.is === "number")
     return whyOfBound(bound.kind, fit, given, value, point.unit);
   const accept = bound.kind === "accept" ? bound.accept : [];
-  const answer = given.is === "content" ? "" : given.value;
-  return explained(fit === "pass" ? "accepted" : "not-accepted", { answer, accept });
+  return explained(fit === "pass" ? "accepted" : "not-accepted", {
+    answer: answerOf(given),
+    accept,
+  });
 }
 
 function limitJudgement(
@@ -89,6 +112,7 @@ function limitJudgement(
   why: Explanation,
   bound: number | null,
   working?: string,
+  more?: Outcome["more"],
 ): LimitJudgement {
   const judged: { -readonly [Key in keyof LimitJudgement]: LimitJudgement[Key] } = {
     index,
@@ -100,8 +124,11 @@ function limitJudgement(
   };
   if (working !== undefined) judged.working = working;
   if (basis !== undefined) judged.basis = basis;
-  return judged;
+  return more === undefined ? judged : { ...judged, ...more };
 }
+
+const workingOf = (bound: PreparedBound, run: Run): string | undefined =>
+  "of" in bound ? bound.of.working?.(run) : undefined;
 
 /** Whether a limit applies; a failure when its condition cannot be had: it might apply. */
 function applies({ when }: PreparedLimit, run: Run): boolean | Failure {
@@ -132,6 +159,17 @@ function judgeUsable(
       continue;
     }
     for (const bound of limit.bounds) {
+      if (!isPlain(bound, limit, given)) {
+        const outcome = specialOutcome(run, point, limit, bound, given);
+        if (outcome === undefined) continue;
+        const { verdict, why, bound: number } = outcome;
+        if (tally.add(verdict, number, outcome.distance) && limits) decisive = why;
+        const working = number === null ? undefined : workingOf(bound, run);
+        limits?.push(
+          limitJudgement(limit, bound.kind, verdict, why, number, working, outcome.more),
+        );
+        continue;
+      }
       const value = boundNow(bound, point, given, run);
       const fit = fitOf(bound, value, given);
       const verdict = fit === "fail" ? limit.severity : fit;
@@ -154,19 +192,18 @@ function judgeUsable(
   return { verdict, bound, why: decisive, limits: limits ?? NO_LIMITS, asked: true };
 }
 
-/**
- * The verdict on one point. On a point with limits whatever is missing, unusable or unknown is
- * undecided, never a pass; without limits there is no verdict.
- */
-export function judgePoint(
+/** What was worked out, where anything was: it stands in no answer. */
+const workedOut = (point: PreparedPoint, given: Usable): number | undefined => {
+  if (point.kind !== "calculated" && point.several === undefined) return undefined;
+  return standsFor(point, given);
+};
+
+function judgeGiven(
   run: Run,
   point: PreparedPoint,
-  asked: boolean | Failure,
   given: Given,
   explain: boolean,
 ): PointJudgement {
-  if (asked === false) return NOT_ASKED;
-  if (asked !== true) return plain("undecided", asked);
   const limited = point.limits.length > 0;
   switch (given.is) {
     case "missing":
@@ -180,7 +217,31 @@ export function judgePoint(
     }
     case "unusable":
       return plain(limited ? "undecided" : null, given.why);
-    default:
-      return limited ? judgeUsable(run, point, given, explain) : UNLIMITED;
+    case "pending":
+      return plain(
+        limited ? "undecided" : null,
+        explained("result-awaited", { sample: given.sample }),
+      );
+    default: {
+      const judged = limited ? judgeUsable(run, point, given, explain) : UNLIMITED;
+      const value = workedOut(point, given);
+      return value === undefined ? judged : { ...judged, value };
+    }
   }
+}
+
+/**
+ * The verdict on one point. On a point with limits whatever is missing, unusable or unknown is
+ * undecided, never a pass; without limits there is no verdict.
+ */
+export function judgePoint(
+  run: Run,
+  point: PreparedPoint,
+  asked: Asked,
+  given: Given,
+  explain: boolean,
+): PointJudgement {
+  if (asked === true) return judgeGiven(run, point, given, explain);
+  if (asked === false) return NOT_ASKED;
+  return asked.code === "stopped" ? plain(null, asked, false) : plain("undecided", asked);
 }

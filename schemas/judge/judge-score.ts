@@ -1,13 +1,14 @@
 import type { ScoreDefinition } from "../checklist/meta-schema.ts";
-import { explained } from "./given.ts";
+import { explained, own } from "./given.ts";
 import type { ScoreJudgement } from "./judgement.ts";
-import type { Prepared } from "./prepared.ts";
+import type { Prepared, PreparedPoint } from "./prepared.ts";
 import { roundRatio } from "./round-ratio.ts";
 import type { Run } from "./run.ts";
 
 interface Count {
   sum: number;
   most: number;
+  weight: number;
   answered: number;
 }
 
@@ -19,21 +20,47 @@ function count(
 ):
   | Count
   | { readonly cause: "score-point-undecided" | "score-point-ungraded"; readonly point: string } {
-  const total: Count = { sum: 0, most: 0, answered: 0 };
+  const total: Count = { sum: 0, most: 0, weight: 0, answered: 0 };
   for (const name of score.of) {
     const point = prepared.byId.get(name);
     if (point?.kind !== "graded" || point.maximum === undefined)
       return { cause: "score-point-ungraded", point: name };
-    const asked = run.asked(point);
-    if (asked === false) continue;
-    const given = asked === true ? run.given(point) : undefined;
-    if (given?.is === "absent" && point.absentAllowed.includes(given.reason)) continue;
-    if (given?.is !== "number") return { cause: "score-point-undecided", point: name };
-    total.sum += given.value;
-    total.most += point.maximum;
-    total.answered += 1;
+    const weight = own(score.weights, name) ?? 1;
+    if (typeof weight !== "number") return { cause: "score-point-ungraded", point: name };
+    const runs = runsOf(point, run);
+    if (runs === undefined) return { cause: "score-point-undecided", point: name };
+    for (const each of runs) {
+      const asked = each.asked(point);
+      if (asked === false || (asked !== true && asked.code === "stopped")) continue;
+      const given = asked === true ? each.given(point) : undefined;
+      if (given?.is === "absent" && point.absentAllowed.includes(given.reason)) continue;
+      if (given?.is !== "number") return { cause: "score-point-undecided", point: name };
+      total.sum += weight * given.value;
+      total.most += weight * point.maximum;
+      total.weight += weight;
+      total.answered += 1;
+    }
   }
   return total;
+}
+
+/** A point of a repeat counts once per member; undefined where nobody knows how many there are. */
+function runsOf({ repeat }: PreparedPoint, run: Run): readonly Run[] | undefined {
+  if (repeat === undefined) return [run];
+  const { expected, members } = run.members(repeat);
+  return expected === null ? undefined : members.map(({ id }) => run.forMember(repeat, id));
+}
+
+/** What a score is rounded from: whole numbers above and below the line. */
+function ratioOf(method: ScoreDefinition["method"], total: Count): readonly [number, number] {
+  switch (method) {
+    case "share-of-maximum":
+      return [total.sum * 100, total.most];
+    case "sum":
+      return [total.sum, 1];
+    case "mean":
+      return [total.sum, total.weight];
+  }
 }
 
 const without = (
@@ -42,18 +69,20 @@ const without = (
 ): ScoreJudgement => ({ score: null, verdict, band: null, next: null, answered: 0, why });
 
 /**
- * A score as a share of the most the answered points allow, in per cent, rounded exactly. Every
- * point asked is answered or absent for an allowed reason, or the score is undecided.
+ * A score: the weighted grades as a share of the most the answered points allow, in per cent, or
+ * their sum or mean; rounded exactly. Every point asked is answered or absent for an allowed
+ * reason, or the score is undecided.
  */
 export function judgeScore(prepared: Prepared, score: ScoreDefinition, run: Run): ScoreJudgement {
   const total = count(prepared, score, run);
   if ("cause" in total) return without("undecided", explained(total.cause, { point: total.point }));
   const { sum, most, answered } = total;
+  const [above, below] = ratioOf(score.method, total);
   if (answered === 0) return without("not-evaluated", explained("score-nothing-answered"));
   // A maximum of nothing has no share.
-  if (most <= 0 || !Number.isSafeInteger(most) || !Number.isSafeInteger(sum * 100))
+  if (below <= 0 || !Number.isSafeInteger(most) || !Number.isSafeInteger(sum * 100))
     return without("undecided", explained("score-point-ungraded", { point: score.of[0] ?? "" }));
-  const value = roundRatio(sum * 100, most, score.round);
+  const value = roundRatio(above, below, score.round);
   const bands = score.bands.toSorted((a, b) => b.from - a.from);
   const band = bands.find(({ from }) => value >= from);
   const facts = { score: value, sum, most, answered };

@@ -15,7 +15,18 @@ export type PointVerdict = Verdict | "not-counted" | null;
  */
 export type OverallVerdict = Verdict | "not-evaluated" | null;
 
-export type BoundKind = "min" | "max" | "exclusiveMin" | "exclusiveMax" | "accept";
+export type BoundKind =
+  | "min"
+  | "max"
+  | "exclusiveMin"
+  | "exclusiveMax"
+  | "accept"
+  | "notBefore"
+  | "notAfter"
+  | "sameAsLast";
+
+/** The four outcomes of the non-binary decision rule (ILAC-G8:09/2019, 4.2.3). */
+export type Conformity = "pass" | "conditional-pass" | "conditional-fail" | "fail";
 
 export interface LimitJudgement {
   /** Position in the point's `limits`. */
@@ -24,6 +35,12 @@ export interface LimitJudgement {
   readonly kind: BoundKind;
   /** In the point's own unit, rounded to 12 significant digits; null when it could not be had. */
   readonly bound: number | null;
+  /** Of a date, YYYY-MM-DD. */
+  readonly boundDate?: string;
+  /** Where the bound stands once the guard band of the decision rule is taken off or added. */
+  readonly acceptance?: number;
+  /** By the non-binary decision rule. */
+  readonly conformity?: Conformity;
   readonly verdict: Verdict;
   /** The bound worked out with its numbers, such as "0.1 + 10 × 0.0133"; absent for a plain number. */
   readonly working?: string;
@@ -38,6 +55,17 @@ export interface PointJudgement {
   readonly why: Explanation;
   readonly limits: readonly LimitJudgement[];
   readonly asked: boolean;
+  /** What was worked out: a calculated point, or what stands for several readings; in its unit. */
+  readonly value?: number;
+}
+
+/** The members of a repeat, as this inspection has them. */
+export interface RepeatJudgement {
+  /** How many there must be; null when that could not be worked out. */
+  readonly expected: number | null;
+  readonly members: readonly { readonly id: string; readonly title: string }[];
+  /** Why the number could not be worked out. */
+  readonly why: Explanation | null;
 }
 
 export interface ScoreJudgement {
@@ -53,7 +81,12 @@ export interface ScoreJudgement {
 
 export interface Judgement {
   readonly overall: OverallVerdict;
+  /** By name of the answer: the point, and in a repeat `point@member`. */
   readonly points: Readonly<Record<string, PointJudgement>>;
+  /** By id of the group that repeats. */
+  readonly repeats: Readonly<Record<string, RepeatJudgement>>;
+  /** Answers that wait for the result of a sample: the overall verdict is undecided until then. */
+  readonly pending: readonly string[];
   readonly scores: Readonly<Record<string, ScoreJudgement>>;
   /**
    * Something is answered, and everything mandatory is answered or absent for an allowed reason,

@@ -1,34 +1,68 @@
 import type { AbsenceReason, PointKind } from "../checklist/answer-types.ts";
-import { pointKind } from "../checklist/guards.ts";
 import type {
   AskDefinition,
-  Checklist,
+  DecisionRule,
   ParticularDefinition,
-  PointDefinition,
   ScoreDefinition,
 } from "../checklist/meta-schema.ts";
-import { checklistNames } from "../checklist/names.ts";
-import type { FormulaEngine, NameTypes } from "../formulas/engine-type.ts";
-import { roundSignificant } from "../shared/significant.ts";
+import type { Combination } from "../checklist/point-schema.ts";
+import type { Failure } from "../formulas/engine-type.ts";
 import type { NumberBound } from "./compare.ts";
-import { Compiler, convertedTo, type Expression, unitNamed } from "./expression.ts";
-import { answerReader, type ReadAnswer } from "./given.ts";
+import type { Expression, Names } from "./expression.ts";
+import type { ReadAnswer } from "./given.ts";
+
+/** What a bound on a date may ask of the judging under way, in days since 1970-01-01. */
+export interface Days {
+  day(name: string): number | Failure;
+}
+
+/** A bound on a number. */
+export interface NumericBound {
+  readonly kind: NumberBound;
+  /** The number where no run is needed, rounded. */
+  readonly fixed: number | undefined;
+  readonly of: Expression;
+}
+
+export interface AcceptBound {
+  readonly kind: "accept";
+  readonly fixed?: undefined;
+  readonly accepted: ReadonlySet<unknown>;
+  readonly accept: readonly string[];
+}
 
 export type PreparedBound =
-  | { readonly kind: NumberBound; readonly fixed: number | undefined; readonly of: Expression }
+  | NumericBound
+  | AcceptBound
+  | { readonly kind: "notBefore" | "notAfter"; day(run: Days): number | Failure }
   | {
-      readonly kind: "accept";
-      readonly fixed?: undefined;
-      readonly accepted: ReadonlySet<unknown>;
-      readonly accept: readonly string[];
+      readonly kind: "sameAsLast";
+      /** In steps of the point's unit: K where the reading is in Cel. */
+      readonly within: Expression;
+      readonly whenNone: "undecided" | "not-applied";
     };
+
+export interface PreparedDecision {
+  readonly rule: Exclude<DecisionRule, "simple">;
+  readonly uncertainty: Expression | undefined;
+  readonly factor: number;
+}
 
 export interface PreparedLimit {
   readonly index: number;
   readonly severity: "fail" | "advisory";
   readonly when: Expression | undefined;
   readonly bounds: readonly PreparedBound[];
+  /** Absent for the simple rule. */
+  readonly decision: PreparedDecision | undefined;
   readonly basis: string | undefined;
+}
+
+/** Verdicts on some points that keep another from being asked. */
+export interface PreparedStop {
+  readonly after: readonly PreparedPoint[];
+  readonly on: ReadonlySet<unknown>;
+  readonly say: string;
 }
 
 export interface PreparedPoint {
@@ -37,112 +71,45 @@ export interface PreparedPoint {
   readonly unit: string | null;
   readonly maximum: number | undefined;
   readonly read: ReadAnswer;
+  readonly calculate: Expression | undefined;
+  readonly several:
+    | { readonly count: (run: Names) => number | Failure; readonly combine: Combination }
+    | undefined;
   readonly when: Expression | undefined;
+  readonly stops: readonly PreparedStop[];
+  /** The group that asks this point once per member. */
+  readonly repeat: PreparedRepeat | undefined;
   readonly mandatory: boolean;
   readonly absentAllowed: readonly AbsenceReason[];
   readonly evidence: NonNullable<AskDefinition["evidence"]>;
   readonly limits: readonly PreparedLimit[];
 }
 
-export interface Prepared {
+export interface Member {
+  readonly id: string;
+  readonly title: string;
+}
+
+export interface PreparedRepeat {
+  readonly id: string;
+  readonly each: string;
   readonly points: readonly PreparedPoint[];
+  /** The members where they are named; else how many there are comes from `count`. */
+  readonly named: readonly Member[] | undefined;
+  readonly count: ((run: Names) => number | Failure) | undefined;
+  readonly atMost: number;
+}
+
+export interface Prepared {
+  /** In the document's order, those of repeats among them. */
+  readonly points: readonly PreparedPoint[];
+  /** Points asked once. */
+  readonly single: readonly PreparedPoint[];
+  readonly repeats: readonly PreparedRepeat[];
   readonly byId: ReadonlyMap<string, PreparedPoint>;
   readonly particulars: ReadonlyMap<string, ParticularDefinition>;
   readonly values: ReadonlyMap<string, Expression>;
   readonly scores: readonly (readonly [string, ScoreDefinition])[];
   /** Whether there is anything to judge by. */
   readonly judges: boolean;
-}
-
-const NUMBER_BOUNDS = ["min", "exclusiveMin", "max", "exclusiveMax"] as const;
-
-class Preparing {
-  readonly values = new Map<string, Expression>();
-  readonly #names: NameTypes;
-  readonly #compiler: Compiler;
-
-  constructor(doc: Checklist, engine: FormulaEngine | undefined) {
-    this.#names = checklistNames(doc, engine).types;
-    this.#compiler = new Compiler(engine, this.#names);
-    for (const [name, value] of Object.entries(doc.values ?? {}))
-      this.values.set(name, this.#compiler.value(value));
-  }
-
-  #bound(kind: NumberBound, bound: number | string, unit: string): PreparedBound {
-    if (typeof bound === "number")
-      return { kind, fixed: roundSignificant(bound), of: { source: "", evaluate: () => bound } };
-    const value = this.values.get(bound);
-    const to = unitNamed(unit);
-    if (value === undefined)
-      return {
-        kind,
-        fixed: undefined,
-        of: this.#compiler.formula(bound, to),
-      };
-    const named: Expression =
-      value.constant === undefined
-        ? { ...value, source: bound, evaluate: (run) => run.value(bound) }
-        : value;
-    const of = convertedTo(named, this.#names.get(bound)?.unit, to);
-    return {
-      kind,
-      fixed: of.constant === undefined ? undefined : roundSignificant(of.constant),
-      of,
-    };
-  }
-
-  #limits({ limits = [], quantity }: PointDefinition): readonly PreparedLimit[] {
-    return limits.map((limit, index) => {
-      const bounds: PreparedBound[] = NUMBER_BOUNDS.flatMap((kind) => {
-        const bound = limit[kind];
-        // A grade is a plain number: a bound in ohms says nothing of it.
-        return bound === undefined ? [] : [this.#bound(kind, bound, quantity?.unit ?? "1")];
-      });
-      if (limit.accept !== undefined)
-        bounds.push({
-          kind: "accept",
-          accepted: new Set<unknown>(limit.accept),
-          accept: limit.accept.map(String),
-        });
-      return {
-        index,
-        severity: limit.severity ?? "fail",
-        when: limit.when === undefined ? undefined : this.#compiler.formula(limit.when),
-        bounds,
-        basis: limit.basis,
-      };
-    });
-  }
-
-  point(id: string, point: PointDefinition): PreparedPoint {
-    const { ask = {} } = point;
-    const kind = pointKind(point);
-    return {
-      id,
-      kind,
-      unit: point.quantity?.unit ?? null,
-      maximum: point.maximum,
-      read: answerReader(point, kind),
-      when: ask.when === undefined ? undefined : this.#compiler.formula(ask.when),
-      mandatory: ask.mandatory === true,
-      absentAllowed: ask.absentAllowed ?? [],
-      evidence: ask.evidence ?? [],
-      limits: this.#limits(point),
-    };
-  }
-}
-
-/** Everything about a checklist that no answer changes, worked out once. */
-export function prepare(doc: Checklist, engine: FormulaEngine | undefined): Prepared {
-  const preparing = new Preparing(doc, engine);
-  const points = Object.entries(doc.properties).map(([id, point]) => preparing.point(id, point));
-  const scores = Object.entries(doc.scores ?? {});
-  return {
-    points,
-    byId: new Map(points.map((point) => [point.id, point])),
-    particulars: new Map(Object.entries(doc.particulars ?? {})),
-    values: preparing.values,
-    scores,
-    judges: scores.length > 0 || points.some((point) => point.limits.length > 0),
-  };
 }

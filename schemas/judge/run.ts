@@ -1,29 +1,47 @@
+import { answerName } from "../checklist/answer-name.ts";
 import type { Answers, Evidence, Particulars } from "../checklist/answer-types.ts";
 import { particularProblem } from "../checklist/parse-particulars.ts";
+import { formatCivilDate, parseCivilDate } from "../due/civil.ts";
 import {
   type Failure,
   type FormulaContext,
   failure,
+  isFailure,
   type Scalar,
 } from "../formulas/engine-type.ts";
-import type { Names } from "./expression.ts";
-import { type Given, own } from "./given.ts";
-import type { Prepared, PreparedPoint } from "./prepared.ts";
+import type { CivilDate } from "../shared/ids.ts";
+import { roundSignificant } from "../shared/significant.ts";
+import { type Names, numberOf } from "./expression.ts";
+import { explained, type Given, own } from "./given.ts";
+import { judgePoint } from "./judge-point.ts";
+import type { PointVerdict, RepeatJudgement } from "./judgement.ts";
+import { membersOf } from "./members.ts";
+import type { Days, Prepared, PreparedPoint, PreparedRepeat } from "./prepared.ts";
+import { resolveMany } from "./resolve-many.ts";
+import { standsFor } from "./stands-for.ts";
+import { stoppedBy } from "./stopped-by.ts";
 
 export interface JudgeInput {
   readonly particulars: Particulars;
   readonly answers: Answers;
   readonly evidence?: Evidence;
-  /** Answers of the inspection before; no rule of this dialect reads them yet. */
+  /** Answers of the last complete inspection of the asset under the same checklist. */
   readonly previous?: Answers;
+  /** The civil date of the inspection, YYYY-MM-DD: what a limit on a date calls today. */
+  readonly on?: string;
 }
 
+/** True, false, or why it is not known; code `stopped` when a verdict on another point forbids it. */
+export type Asked = boolean | Failure;
+
 type Bag = Record<string, Scalar | Failure | undefined>;
+
 interface Context extends FormulaContext {
   readonly asset: Bag;
   readonly answers: Bag;
   readonly values: Bag;
 }
+
 const bag = (): Bag => Object.create(null) as Bag;
 
 const scalar = (value: unknown): Scalar | undefined => {
@@ -32,18 +50,36 @@ const scalar = (value: unknown): Scalar | undefined => {
 };
 
 /**
- * One judging under way. Names are looked up when a formula first needs them and kept; a name
- * that leads back to itself meets a failure in its own place.
+ * One judging under way, of the whole sheet or of one member of a repeat. Names are looked up when
+ * a formula first needs them and kept; a name that leads back to itself meets a failure in its own
+ * place.
  */
-export class Run implements Names {
+export class Run implements Names, Days {
   readonly #prepared: Prepared;
   readonly input: JudgeInput;
+  readonly #repeat: PreparedRepeat | undefined;
+  readonly #member: string | null;
   #context: Context | undefined = undefined;
-  #asked: Map<string, boolean | Failure> | undefined = undefined;
+  #asked: Map<string, Asked> | undefined = undefined;
+  #verdicts: Map<string, PointVerdict> | undefined = undefined;
+  #members: Map<string, RepeatJudgement> | undefined = undefined;
+  #before: Run | undefined = undefined;
 
-  constructor(prepared: Prepared, input: JudgeInput) {
+  constructor(
+    prepared: Prepared,
+    input: JudgeInput,
+    repeat?: PreparedRepeat,
+    member: string | null = null,
+  ) {
     this.#prepared = prepared;
     this.input = input;
+    this.#repeat = repeat;
+    this.#member = member;
+  }
+
+  /** The same judging seen from one member of a repeat. */
+  forMember(repeat: PreparedRepeat, member: string): Run {
+    return new Run(this.#prepared, this.input, repeat, member);
   }
 
   /** What formulas see; checklists without any never need one. */
@@ -52,24 +88,124 @@ export class Run implements Names {
     return this.#context;
   }
 
-  given(point: PreparedPoint): Given {
-    return point.read(own(this.input.answers, point.id));
+  /** Whether a point is asked as often as this run is: of another repeat there is no one answer. */
+  #sees(point: PreparedPoint): boolean {
+    return point.repeat === undefined || point.repeat === this.#repeat;
   }
 
-  /** Whether a point is asked; a failure when its condition cannot be had. */
-  asked(point: PreparedPoint): boolean | Failure {
-    if (point.when === undefined) return true;
+  nameOf(point: PreparedPoint): string {
+    return point.repeat !== undefined && point.repeat === this.#repeat
+      ? answerName(point.id, this.#member)
+      : point.id;
+  }
+
+  given(point: PreparedPoint): Given {
+    return this.givenFrom(point, own(this.input.answers, this.nameOf(point)));
+  }
+
+  /** What an answer comes to, and what is worked out where none is ever given. */
+  givenFrom(point: PreparedPoint, answer: unknown): Given {
+    if (point.calculate !== undefined) return this.#calculated(point);
+    const given = point.read(answer);
+    return given.is === "many" ? resolveMany(point, given, this) : given;
+  }
+
+  #calculated({ calculate, unit }: PreparedPoint): Given {
+    if (calculate === undefined) return { is: "missing" };
+    const value = numberOf(calculate, this);
+    if (isFailure(value)) return { is: "unusable", why: value };
+    const rounded = roundSignificant(value);
+    return unit === null
+      ? { is: "unusable", why: explained("unit-not-convertible", { unit: null, to: null }) }
+      : { is: "number", value: rounded, comparator: "" };
+  }
+
+  /** Whether a point is asked; a failure when that cannot be had. */
+  asked(point: PreparedPoint): Asked {
+    if (point.when === undefined && point.stops.length === 0) return true;
     this.#asked ??= new Map();
     const known = this.#asked.get(point.id);
     if (known !== undefined) return known;
     this.#asked.set(point.id, failure("cycle", { name: `answers.${point.id}` }));
-    const outcome = point.when.evaluate(this);
-    const asked =
-      typeof outcome === "boolean" || typeof outcome === "object"
-        ? outcome
-        : failure("wrong-type", { name: point.when.source, expected: "boolean" });
+    const asked = this.#askedNow(point);
     this.#asked.set(point.id, asked);
     return asked;
+  }
+
+  #askedNow(point: PreparedPoint): Asked {
+    const outcome = point.when?.evaluate(this) ?? true;
+    if (outcome === false) return false;
+    // What cannot be told may be a stop as well: it only ever keeps from passing.
+    const stopped = stoppedBy(point, this);
+    if (stopped !== undefined && (stopped.code === "stopped" || outcome === true)) return stopped;
+    if (typeof outcome === "boolean" || typeof outcome === "object") return outcome;
+    return failure("wrong-type", { name: point.when?.source ?? "", expected: "boolean" });
+  }
+
+  /** Verdicts on a point as seen from here: of a repeat elsewhere, those on each of its members. */
+  verdictsOn(point: PreparedPoint): readonly PointVerdict[] {
+    const { repeat } = point;
+    if (repeat === undefined || this.#sees(point)) return [this.#verdictOn(point)];
+    const { members, expected } = this.members(repeat);
+    const verdicts = members.map(({ id }) => this.forMember(repeat, id).#verdictOn(point));
+    return expected === null ? [...verdicts, "undecided"] : verdicts;
+  }
+
+  #verdictOn(point: PreparedPoint): PointVerdict {
+    this.#verdicts ??= new Map();
+    const known = this.#verdicts.get(point.id);
+    if (known !== undefined) return known;
+    this.#verdicts.set(point.id, "undecided");
+    const asked = this.asked(point);
+    const given: Given = asked === true ? this.given(point) : { is: "missing" };
+    const { verdict } = judgePoint(this, point, asked, given, false);
+    this.#verdicts.set(point.id, verdict);
+    return verdict;
+  }
+
+  members(repeat: PreparedRepeat): RepeatJudgement {
+    this.#members ??= new Map();
+    const known = this.#members.get(repeat.id) ?? membersOf(repeat, this);
+    this.#members.set(repeat.id, known);
+    return known;
+  }
+
+  /** What the last inspection found for a point; undefined where there was none or it found none. */
+  last(point: PreparedPoint): Given | undefined {
+    const { previous, ...rest } = this.input;
+    if (previous === undefined) return undefined;
+    this.#before ??= new Run(
+      this.#prepared,
+      { ...rest, answers: previous },
+      this.#repeat,
+      this.#member,
+    );
+    if (this.#before.asked(point) !== true) return undefined;
+    const given = this.#before.given(point);
+    return given.is === "number" ? given : undefined;
+  }
+
+  day(name: string): number | Failure {
+    if (name === "today") {
+      const day = this.input.on === undefined ? undefined : parseCivilDate(this.input.on);
+      return day ?? failure("missing", { name });
+    }
+    if (name.startsWith("asset.")) {
+      const value = this.#particular(name.slice(6));
+      if (isFailure(value)) return value;
+      const day = typeof value === "string" ? parseCivilDate(value) : undefined;
+      return day ?? failure("missing", { name });
+    }
+    const point = this.#prepared.byId.get(name.slice(8));
+    if (point === undefined || !this.#sees(point)) return failure("missing", { name });
+    const asked = this.asked(point);
+    if (asked !== true) return asked === false ? failure("missing", { name }) : asked;
+    const given = this.given(point);
+    return given.is === "date" ? given.day : failure("missing", { name });
+  }
+
+  isoOf(day: number): string {
+    return formatCivilDate(day as CivilDate);
   }
 
   /** Puts what the names stand for into the context; undefined for what is not there. */
@@ -112,12 +248,20 @@ export class Run implements Names {
   /** A point that is not asked has no answer to reckon with, whatever was kept. */
   #answer(id: string): Scalar | Failure | undefined {
     const point = this.#prepared.byId.get(id);
-    if (point === undefined) return undefined;
+    if (point === undefined || !this.#sees(point)) return undefined;
+    // A calculated point may lead back to itself: its own place holds a failure meanwhile.
+    if (point.calculate !== undefined)
+      this.context.answers[id] = failure("cycle", { name: `answers.${id}` });
     const asked = this.asked(point);
-    if (asked !== true) return asked === false ? undefined : asked;
+    const value = asked === true ? this.#scalarOf(point) : undefined;
+    if (point.calculate !== undefined) this.context.answers[id] = value;
+    return asked === true || asked === false || asked.code === "stopped" ? value : asked;
+  }
+
+  #scalarOf(point: PreparedPoint): Scalar | Failure | undefined {
     const given = this.given(point);
     if (given.is === "word") return given.value;
-    // A censored reading is a half-line: no one number can stand for it.
-    return given.is === "number" && given.comparator === "" ? given.value : undefined;
+    if (point.calculate !== undefined && given.is === "unusable") return given.why;
+    return standsFor(point, given);
   }
 }

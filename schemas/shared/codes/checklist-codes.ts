@@ -31,6 +31,11 @@ export const ANSWER_CODES = {
   "answer-too-small": ["limit"],
   "answer-too-large": ["limit"],
   "answer-too-long": ["limit"],
+  "answer-pattern": ["pattern"],
+  "answer-no-such-day": ["answer"],
+  /** A point of a repeat is answered for a member, and a member only for a point of a repeat. */
+  "unknown-member": ["point", "member", "members"],
+  "never-answered": ["kind"],
 } as const;
 
 /** What a particular of an asset can have wrong. */
@@ -41,6 +46,8 @@ export const PARTICULAR_CODES = {
   "particular-too-small": ["name", "limit"],
   "particular-too-large": ["name", "limit"],
   "particular-too-long": ["name", "limit"],
+  "particular-pattern": ["name", "pattern"],
+  "particular-no-such-day": ["name"],
 } as const;
 
 /** What a formula can have wrong; `start` and `end` are UTF-16 offsets into its text. */

@@ -1,0 +1,37 @@
+import { splitAnswerName } from "../checklist/answer-name.ts";
+import { isFailure } from "../formulas/engine-type.ts";
+import { MEMBER } from "../shared/patterns.ts";
+import type { RepeatJudgement } from "./judgement.ts";
+import type { Member, PreparedRepeat } from "./prepared.ts";
+import type { Run } from "./run.ts";
+
+const IS_MEMBER = new RegExp(MEMBER);
+
+const numbered = ({ each }: PreparedRepeat, count: number): readonly Member[] =>
+  Array.from({ length: count }, (_, index) => ({
+    id: String(index + 1),
+    title: `${each} ${index + 1}`,
+  }));
+
+/** Members that somebody answered for: shown and judged, though nobody knows how many there are. */
+function answered({ each, points, atMost }: PreparedRepeat, answers: object): readonly Member[] {
+  const own = new Set(points.map(({ id }) => id));
+  const ids = new Set<string>();
+  for (const name of Object.keys(answers)) {
+    const { point, member } = splitAnswerName(name);
+    if (member !== null && own.has(point) && IS_MEMBER.test(member)) ids.add(member);
+    if (ids.size >= atMost) break;
+  }
+  const sorted = [...ids].sort((a, b) => Number(a) - Number(b) || (a < b ? -1 : 1));
+  return sorted.map((id) => ({ id, title: `${each} ${id}` }));
+}
+
+/** The members of a repeat: those it names, or as many as it comes to, by number. */
+export function membersOf(repeat: PreparedRepeat, run: Run): RepeatJudgement {
+  const { named, count } = repeat;
+  if (named !== undefined) return { expected: named.length, members: named, why: null };
+  const expected = count?.(run) ?? 0;
+  return isFailure(expected)
+    ? { expected: null, members: answered(repeat, run.input.answers), why: expected }
+    : { expected, members: numbered(repeat, expected), why: null };
+}

@@ -1,0 +1,148 @@
+import { ABSENCE_REASONS, type PointKind } from "../checklist/answer-types.ts";
+import type { PointDefinition } from "../checklist/meta-schema.ts";
+import { parseCivilDate } from "../due/civil.ts";
+import { isPlain } from "../shared/measure.ts";
+import { type Given, MISSING, own, type ReadAnswer, unusable } from "./given.ts";
+import { type Members, type ReadMembers, readReading } from "./read-reading.ts";
+
+const CONTENT: Given = { is: "content" };
+
+const ABSENT = new Map<unknown, Given>(
+  ABSENCE_REASONS.map((reason) => [reason, { is: "absent", reason }]),
+);
+
+/** An answer that is an object as JSON makes them: what it has is its own, so nothing is inherited. */
+const membersOf = (answer: unknown): Members | undefined =>
+  typeof answer === "object" && answer !== null && isPlain(answer) ? answer : undefined;
+
+/** An object that says both an answer and an absence is read as the answer it holds. */
+const absence = ({ absent, value, sample, signedBy }: Members): Given | undefined =>
+  absent === undefined || (value ?? sample ?? signedBy) !== undefined
+    ? undefined
+    : ABSENT.get(own(absent, "reason"));
+
+function readWord(point: PointDefinition, kind: PointKind): ReadMembers {
+  const words = (point.oneOf ?? []).flatMap((choice) => ("const" in choice ? [choice.const] : []));
+  const choices = kind === "check" ? ["ok", "not-ok"] : words;
+  const known = new Map<unknown, Given>(choices.map((value) => [value, { is: "word", value }]));
+  return (answer) =>
+    known.get(answer) ??
+    (typeof answer === "string"
+      ? unusable("not-among-choices", { answer, choices })
+      : unusable("not-an-answer", { kind }));
+}
+
+function readWords(point: PointDefinition): ReadMembers {
+  const choices = (point.items?.oneOf ?? []).map((option) => option.const);
+  const known = new Set<unknown>(choices);
+  return (answer) => {
+    if (!Array.isArray(answer)) return unusable("not-an-answer", { kind: "choices" });
+    if (answer.length === 0) return MISSING;
+    const stranger = answer.find((word) => !known.has(word));
+    if (stranger !== undefined)
+      return unusable("not-among-choices", { answer: String(stranger), choices });
+    return { is: "words", values: answer as readonly string[] };
+  };
+}
+
+function readWhole({ minimum, maximum }: PointDefinition, kind: "graded" | "count"): ReadMembers {
+  const least = kind === "count" ? Math.max(minimum ?? 0, 0) : minimum;
+  return (answer) => {
+    if (typeof answer !== "number" || !Number.isSafeInteger(answer))
+      return unusable("not-an-answer", { kind });
+    if ((least !== undefined && answer < least) || (maximum !== undefined && answer > maximum))
+      return unusable("grade-out-of-range", {
+        answer,
+        minimum: least ?? null,
+        maximum: maximum ?? null,
+      });
+    return { is: "number", value: answer, comparator: "" };
+  };
+}
+
+const readDate: ReadMembers = (answer) => {
+  if (typeof answer !== "string") return unusable("not-an-answer", { kind: "date" });
+  const day = parseCivilDate(answer);
+  return day === undefined
+    ? unusable("no-such-day", { answer })
+    : { is: "date", day, value: answer };
+};
+
+function readReadings(point: PointDefinition): ReadMembers {
+  const readOne = readReading(point);
+  return (answer) => {
+    if (!Array.isArray(answer)) return unusable("not-an-answer", { kind: "readings" });
+    if (answer.length === 0) return MISSING;
+    const given = answer.map((one) => readOne(one, membersOf(one)));
+    const numbers = given.filter((one) => one.is === "number");
+    if (numbers.length === given.length) return { is: "many", readings: numbers };
+    return given.find((one) => one.is === "unusable") ?? MISSING;
+  };
+}
+
+function readSample(point: PointDefinition): ReadMembers {
+  const readResult = readReading(point);
+  return (_, members) => {
+    const { sample, result } = members ?? {};
+    if (typeof sample !== "string" || sample.trim() === "")
+      return unusable("not-an-answer", { kind: "sample" });
+    return result === undefined ? { is: "pending", sample } : readResult(result, membersOf(result));
+  };
+}
+
+const isWritten = (text: unknown): boolean =>
+  typeof text === "string" ? text.trim() !== "" : typeof own(text, "commit") === "string";
+
+const readText: ReadMembers = (answer) => {
+  if (typeof answer === "string") return isWritten(answer) ? CONTENT : MISSING;
+  return isWritten(answer) ? CONTENT : unusable("not-an-answer", { kind: "text" });
+};
+
+const readSignature: ReadMembers = (_, members) =>
+  isWritten(members?.signedBy) ? CONTENT : unusable("not-an-answer", { kind: "signature" });
+
+const readPhotos: ReadMembers = (answer) => {
+  if (!Array.isArray(answer) || !answer.every((hash) => typeof hash === "string"))
+    return unusable("not-an-answer", { kind: "photo" });
+  return answer.length === 0 ? MISSING : CONTENT;
+};
+
+function readerOf(point: PointDefinition, kind: PointKind): ReadMembers {
+  switch (kind) {
+    case "check":
+    case "choice":
+      return readWord(point, kind);
+    case "choices":
+      return readWords(point);
+    case "graded":
+    case "count":
+      return readWhole(point, kind);
+    case "reading":
+      return readReading(point);
+    case "readings":
+      return readReadings(point);
+    case "date":
+      return readDate;
+    case "sample":
+      return readSample(point);
+    case "text":
+      return readText;
+    case "photo":
+      return readPhotos;
+    case "signature":
+      return readSignature;
+    case "calculated":
+      // Worked out by the run; whatever stands in the answers is nobody's reading.
+      return () => MISSING;
+  }
+}
+
+/** Prepares the reading of one point's answers. */
+export function answerReader(point: PointDefinition, kind: PointKind): ReadAnswer {
+  const read = readerOf(point, kind);
+  return (answer) => {
+    if (answer === undefined || answer === null) return MISSING;
+    const members = membersOf(answer);
+    return (members && absence(members)) ?? read(answer, members);
+  };
+}

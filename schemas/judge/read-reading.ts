@@ -1,0 +1,54 @@
+import { COMPARATORS, type Comparator } from "../checklist/answer-types.ts";
+import type { PointDefinition } from "../checklist/meta-schema.ts";
+import { roundSignificant } from "../shared/significant.ts";
+import { convert, unitOf } from "../units/units.ts";
+import { type Given, unusable } from "./given.ts";
+
+/** The members an answer may have, whichever kind it is of. */
+export interface Members {
+  readonly value?: unknown;
+  readonly unit?: unknown;
+  readonly comparator?: unknown;
+  readonly elapsed?: unknown;
+  readonly sample?: unknown;
+  readonly result?: unknown;
+  readonly signedBy?: unknown;
+  readonly absent?: unknown;
+}
+
+export type ReadMembers = (answer: unknown, members: Members | undefined) => Given;
+
+const isComparator = (value: unknown): value is Comparator =>
+  (COMPARATORS as readonly unknown[]).includes(value);
+
+type Wait = NonNullable<NonNullable<PointDefinition["ask"]>["wait"]>;
+
+/** A figure read before the wait was over, or long after, is not the figure that was asked for. */
+function untimely({ atLeast, atMost }: Wait, elapsed: unknown): Given | undefined {
+  if (typeof elapsed !== "number" || !Number.isFinite(elapsed))
+    return unusable("elapsed-missing", { atLeast: atLeast ?? null, atMost: atMost ?? null });
+  if (atLeast !== undefined && elapsed < atLeast)
+    return unusable("read-too-early", { elapsed, atLeast });
+  if (atMost !== undefined && elapsed > atMost)
+    return unusable("read-too-late", { elapsed, atMost });
+  return undefined;
+}
+
+/** Numbers come out in the point's unit and rounded, so that a unit never changes a verdict. */
+export function readReading({ quantity, ask }: PointDefinition): ReadMembers {
+  const to = quantity?.unit;
+  const known = to !== undefined && unitOf(to) !== undefined;
+  const wait = ask?.wait;
+  return (_, members) => {
+    const { value, unit, comparator = "" } = members ?? {};
+    if (typeof value !== "number" || typeof unit !== "string")
+      return unusable("not-an-answer", { kind: "reading" });
+    if (comparator !== "" && !isComparator(comparator))
+      return unusable("not-an-answer", { kind: "reading" });
+    const converted = known ? (unit === to ? value : convert(value, unit, to)) : undefined;
+    if (converted === undefined) return unusable("unit-not-convertible", { unit, to: to ?? null });
+    if (!Number.isFinite(converted)) return unusable("not-finite-reading", {});
+    const number: Given = { is: "number", value: roundSignificant(converted), comparator };
+    return wait === undefined ? number : (untimely(wait, members?.elapsed) ?? number);
+  };
+}
