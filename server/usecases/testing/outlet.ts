@@ -1,6 +1,13 @@
-import type { Answers, Checklist, Entry } from "@roundbook/schemas";
+import { createHash } from "node:crypto";
+import {
+  type Answers,
+  type Checklist,
+  canonicalize,
+  type Entry,
+  issueDocument,
+} from "@roundbook/schemas";
+import { appendNow } from "../append-now.ts";
 import type { Session } from "../context.ts";
-import { issueChecklist } from "../issue-checklist.ts";
 import { judgeFor } from "../judge-for.ts";
 import { sealEntries } from "../seal-entries.ts";
 import { setInterval } from "../set-interval.ts";
@@ -39,6 +46,7 @@ const OUTLET = {
       title: "Flow",
       quantity: { unit: "L/min" },
       limits: [{ sameAsLast: { within: 1, whenNone: "not-applied" }, basis: "Own practice" }],
+      ask: { absentAllowed: ["not-measurable"] },
     },
     valve: {
       $ref: "#/$defs/check",
@@ -59,8 +67,14 @@ export async function outletEstate() {
   const estate = await testEstate();
   const { ctx, session } = estate;
   const by = MANAGER(estate);
-  const given = { checklist: estate.newId(), document: OUTLET as unknown as Checklist };
-  const ref = await issueChecklist(ctx, by, given);
+  const document = issueDocument(OUTLET as unknown as Checklist);
+  const hash = createHash("sha256").update(canonicalize(document)).digest("hex");
+  const ref = { id: estate.newId(), issue: 1, hash };
+  await appendNow(ctx, by, {
+    kind: "checklist-issued",
+    asset: null,
+    body: { checklist: ref, document: document as never },
+  });
   await setInterval(ctx, by, {
     title: "Yearly",
     assetType: "door",
@@ -95,4 +109,9 @@ export async function outletEstate() {
 }
 
 export const VALVES = { "valve@hot": "ok", "valve@cold": "ok" } as const;
-export const SAMPLED = { ...VALVES, lead: { sample: "B-17" } } as const;
+/** All is well but for the sample, which is at the laboratory. */
+export const SAMPLED = {
+  ...VALVES,
+  lead: { sample: "B-17" },
+  flow: { absent: { reason: "not-measurable" } },
+} as const;
