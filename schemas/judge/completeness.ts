@@ -4,8 +4,8 @@ import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { type Given, own } from "./given.ts";
 import type { PointVerdict } from "./judgement.ts";
+import type { Asked, Judging } from "./judging.ts";
 import type { PreparedPoint } from "./prepared.ts";
-import type { Asked, Run } from "./run.ts";
 
 /** A problem, and whether it keeps the inspection from being complete. */
 export interface Finding {
@@ -89,7 +89,7 @@ export function strangers(
   answers: object,
   points: ReadonlyMap<string, PreparedPoint>,
   known: ReadonlySet<string>,
-  run: Run,
+  run: Judging,
 ): Problem[] {
   const names = [...points.keys()];
   const budget = wordBudget();

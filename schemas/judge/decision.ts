@@ -4,8 +4,8 @@ import { compareReading, type Fit, type NumberBound } from "./compare.ts";
 import { numberOf } from "./expression.ts";
 import type { Measured } from "./given.ts";
 import type { Conformity } from "./judgement.ts";
+import type { Judging } from "./judging.ts";
 import type { PreparedDecision } from "./prepared.ts";
-import type { Run } from "./run.ts";
 
 /** How one reading lies to one bound by the limit's decision rule. */
 export interface Decided {
@@ -20,7 +20,7 @@ const upper = (kind: NumberBound): boolean => kind === "max" || kind === "exclus
  * The width of the guard band, w = r · U, in the point's unit (ILAC-G8:09/2019, 4.2). A failure
  * when the expanded uncertainty U is not known, is negative or not finite.
  */
-export function guardOf({ uncertainty, factor }: PreparedDecision, run: Run): number | Failure {
+export function guardOf({ uncertainty, factor }: PreparedDecision, run: Judging): number | Failure {
   if (uncertainty === undefined) return failure("uncertainty-missing", {});
   const u = numberOf(uncertainty, run);
   if (isFailure(u)) return u;

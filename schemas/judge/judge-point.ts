@@ -11,6 +11,7 @@ import type {
   PointVerdict,
   Verdict,
 } from "./judgement.ts";
+import type { Asked, Judging } from "./judging.ts";
 import type {
   AcceptBound,
   NumericBound,
@@ -18,7 +19,6 @@ import type {
   PreparedLimit,
   PreparedPoint,
 } from "./prepared.ts";
-import type { Asked, Run } from "./run.ts";
 import { type Outcome, specialOutcome } from "./special-bound.ts";
 import { standsFor } from "./stands-for.ts";
 import { Tally } from "./tally.ts";
@@ -61,7 +61,7 @@ function boundNow(
   bound: PlainBound,
   point: PreparedPoint,
   given: Usable,
-  run: Run,
+  run: Judging,
 ): number | Failure | undefined {
   const fits =
     bound.kind === "accept"
@@ -127,11 +127,11 @@ function limitJudgement(
   return more === undefined ? judged : { ...judged, ...more };
 }
 
-const workingOf = (bound: PreparedBound, run: Run): string | undefined =>
+const workingOf = (bound: PreparedBound, run: Judging): string | undefined =>
   "of" in bound ? bound.of.working?.(run) : undefined;
 
 /** Whether a limit applies; a failure when its condition cannot be had: it might apply. */
-function applies({ when }: PreparedLimit, run: Run): boolean | Failure {
+function applies({ when }: PreparedLimit, run: Judging): boolean | Failure {
   if (when === undefined) return true;
   const outcome = when.evaluate(run);
   return typeof outcome === "boolean" || isFailure(outcome)
@@ -140,7 +140,7 @@ function applies({ when }: PreparedLimit, run: Run): boolean | Failure {
 }
 
 function judgeUsable(
-  run: Run,
+  run: Judging,
   point: PreparedPoint,
   given: Usable,
   explain: boolean,
@@ -199,7 +199,7 @@ const workedOut = (point: PreparedPoint, given: Usable): number | undefined => {
 };
 
 function judgeGiven(
-  run: Run,
+  run: Judging,
   point: PreparedPoint,
   given: Given,
   explain: boolean,
@@ -235,7 +235,7 @@ function judgeGiven(
  * undecided, never a pass; without limits there is no verdict.
  */
 export function judgePoint(
-  run: Run,
+  run: Judging,
   point: PreparedPoint,
   asked: Asked,
   given: Given,

@@ -1,9 +1,9 @@
 import type { ScoreDefinition } from "../checklist/meta-schema.ts";
 import { explained, own } from "./given.ts";
 import type { ScoreJudgement } from "./judgement.ts";
+import type { Judging } from "./judging.ts";
 import type { Prepared, PreparedPoint } from "./prepared.ts";
 import { roundRatio } from "./round-ratio.ts";
-import type { Run } from "./run.ts";
 
 interface Count {
   sum: number;
@@ -16,7 +16,7 @@ interface Count {
 function count(
   prepared: Prepared,
   score: ScoreDefinition,
-  run: Run,
+  run: Judging,
 ):
   | Count
   | { readonly cause: "score-point-undecided" | "score-point-ungraded"; readonly point: string } {
@@ -45,7 +45,7 @@ function count(
 }
 
 /** A point of a repeat counts once per member; undefined where nobody knows how many there are. */
-function runsOf({ repeat }: PreparedPoint, run: Run): readonly Run[] | undefined {
+function runsOf({ repeat }: PreparedPoint, run: Judging): readonly Judging[] | undefined {
   if (repeat === undefined) return [run];
   const { expected, members } = run.members(repeat);
   return expected === null ? undefined : members.map(({ id }) => run.forMember(repeat, id));
@@ -73,7 +73,11 @@ const without = (
  * their sum or mean; rounded exactly. Every point asked is answered or absent for an allowed
  * reason, or the score is undecided.
  */
-export function judgeScore(prepared: Prepared, score: ScoreDefinition, run: Run): ScoreJudgement {
+export function judgeScore(
+  prepared: Prepared,
+  score: ScoreDefinition,
+  run: Judging,
+): ScoreJudgement {
   const total = count(prepared, score, run);
   if ("cause" in total) return without("undecided", explained(total.cause, { point: total.point }));
   const { sum, most, answered } = total;

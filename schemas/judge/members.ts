@@ -2,8 +2,8 @@ import { splitAnswerName } from "../checklist/answer-name.ts";
 import { isFailure } from "../formulas/engine-type.ts";
 import { MEMBER } from "../shared/patterns.ts";
 import type { RepeatJudgement } from "./judgement.ts";
+import type { Judging } from "./judging.ts";
 import type { Member, PreparedRepeat } from "./prepared.ts";
-import type { Run } from "./run.ts";
 
 const IS_MEMBER = new RegExp(MEMBER);
 
@@ -27,7 +27,7 @@ function answered({ each, points, atMost }: PreparedRepeat, answers: object): re
 }
 
 /** The members of a repeat: those it names, or as many as it comes to, by number. */
-export function membersOf(repeat: PreparedRepeat, run: Run): RepeatJudgement {
+export function membersOf(repeat: PreparedRepeat, run: Judging): RepeatJudgement {
   const { named, count } = repeat;
   if (named !== undefined) return { expected: named.length, members: named, why: null };
   const expected = count?.(run) ?? 0;

@@ -1,7 +1,7 @@
 import { answerName } from "../checklist/answer-name.ts";
 import type { Answers, Evidence, Particulars } from "../checklist/answer-types.ts";
 import { particularProblem } from "../checklist/parse-particulars.ts";
-import { formatCivilDate, parseCivilDate } from "../due/civil.ts";
+import { parseCivilDate } from "../due/civil.ts";
 import {
   type Failure,
   type FormulaContext,
@@ -9,14 +9,14 @@ import {
   isFailure,
   type Scalar,
 } from "../formulas/engine-type.ts";
-import type { CivilDate } from "../shared/ids.ts";
 import { roundSignificant } from "../shared/significant.ts";
-import { type Names, numberOf } from "./expression.ts";
+import { numberOf } from "./expression.ts";
 import { explained, type Given, own } from "./given.ts";
 import { judgePoint } from "./judge-point.ts";
 import type { PointVerdict, RepeatJudgement } from "./judgement.ts";
+import type { Asked, Judging } from "./judging.ts";
 import { membersOf } from "./members.ts";
-import type { Days, Prepared, PreparedPoint, PreparedRepeat } from "./prepared.ts";
+import type { Prepared, PreparedPoint, PreparedRepeat } from "./prepared.ts";
 import { resolveMany } from "./resolve-many.ts";
 import { standsFor } from "./stands-for.ts";
 import { stoppedBy } from "./stopped-by.ts";
@@ -30,9 +30,6 @@ export interface JudgeInput {
   /** The civil date of the inspection, YYYY-MM-DD: what a limit on a date calls today. */
   readonly on?: string;
 }
-
-/** True, false, or why it is not known; code `stopped` when a verdict on another point forbids it. */
-export type Asked = boolean | Failure;
 
 type Bag = Record<string, Scalar | Failure | undefined>;
 
@@ -54,7 +51,7 @@ const scalar = (value: unknown): Scalar | undefined => {
  * a formula first needs them and kept; a name that leads back to itself meets a failure in its own
  * place.
  */
-export class Run implements Names, Days {
+export class Run implements Judging {
   readonly #prepared: Prepared;
   readonly input: JudgeInput;
   readonly #repeat: PreparedRepeat | undefined;
@@ -77,7 +74,6 @@ export class Run implements Names, Days {
     this.#member = member;
   }
 
-  /** The same judging seen from one member of a repeat. */
   forMember(repeat: PreparedRepeat, member: string): Run {
     return new Run(this.#prepared, this.input, repeat, member);
   }
@@ -120,7 +116,6 @@ export class Run implements Names, Days {
       : { is: "number", value: rounded, comparator: "" };
   }
 
-  /** Whether a point is asked; a failure when that cannot be had. */
   asked(point: PreparedPoint): Asked {
     if (point.when === undefined && point.stops.length === 0) return true;
     this.#asked ??= new Map();
@@ -142,7 +137,6 @@ export class Run implements Names, Days {
     return failure("wrong-type", { name: point.when?.source ?? "", expected: "boolean" });
   }
 
-  /** Verdicts on a point as seen from here: of a repeat elsewhere, those on each of its members. */
   verdictsOn(point: PreparedPoint): readonly PointVerdict[] {
     const { repeat } = point;
     if (repeat === undefined || this.#sees(point)) return [this.#verdictOn(point)];
@@ -170,7 +164,6 @@ export class Run implements Names, Days {
     return known;
   }
 
-  /** What the last inspection found for a point; undefined where there was none or it found none. */
   last(point: PreparedPoint): Given | undefined {
     const { previous, ...rest } = this.input;
     if (previous === undefined) return undefined;
@@ -202,10 +195,6 @@ export class Run implements Names, Days {
     if (asked !== true) return asked === false ? failure("missing", { name }) : asked;
     const given = this.given(point);
     return given.is === "date" ? given.day : failure("missing", { name });
-  }
-
-  isoOf(day: number): string {
-    return formatCivilDate(day as CivilDate);
   }
 
   /** Puts what the names stand for into the context; undefined for what is not there. */

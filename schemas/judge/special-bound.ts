@@ -1,4 +1,6 @@
+import { formatCivilDate } from "../due/civil.ts";
 import { type Failure, failure, isFailure } from "../formulas/engine-type.ts";
+import type { CivilDate } from "../shared/ids.ts";
 import type { Explanation } from "../shared/problem.ts";
 import { roundSignificant } from "../shared/significant.ts";
 import { compareReading, type Fit, type NumberBound } from "./compare.ts";
@@ -6,8 +8,8 @@ import { acceptanceOf, type Decided, decide, guardOf } from "./decision.ts";
 import { numberOf } from "./expression.ts";
 import { explained, type Measured, type Usable } from "./given.ts";
 import type { LimitJudgement, Verdict } from "./judgement.ts";
+import type { Judging } from "./judging.ts";
 import type { PreparedBound, PreparedLimit, PreparedPoint } from "./prepared.ts";
-import type { Run } from "./run.ts";
 import { whyOfBound, whyOfGuard, whyOfLast } from "./why.ts";
 
 /** What one bound says of an answer. */
@@ -67,7 +69,7 @@ const verdictOf = ({ fit, conformity }: Decided, { severity }: PreparedLimit): V
 };
 
 function numeric(
-  run: Run,
+  run: Judging,
   point: PreparedPoint,
   limit: PreparedLimit,
   kind: NumberBound,
@@ -107,7 +109,7 @@ function numeric(
 }
 
 function sameAsLast(
-  run: Run,
+  run: Judging,
   point: PreparedPoint,
   limit: PreparedLimit,
   bound: Extract<PreparedBound, { kind: "sameAsLast" }>,
@@ -134,7 +136,7 @@ function sameAsLast(
 }
 
 function dated(
-  run: Run,
+  run: Judging,
   limit: PreparedLimit,
   bound: Extract<PreparedBound, { kind: "notBefore" | "notAfter" }>,
   given: Usable,
@@ -144,7 +146,7 @@ function dated(
   if (isFailure(day)) return day;
   const late = bound.kind === "notAfter";
   const fits = late ? given.day <= day : given.day >= day;
-  const boundDate = run.isoOf(day);
+  const boundDate = formatCivilDate(day as CivilDate);
   const code = late
     ? fits
       ? "not-after"
@@ -166,7 +168,7 @@ function dated(
  * several readings, a decision rule, a date, the reading before. Undefined where it does not apply.
  */
 export function specialOutcome(
-  run: Run,
+  run: Judging,
   point: PreparedPoint,
   limit: PreparedLimit,
   bound: Exclude<PreparedBound, { kind: "accept" }>,
