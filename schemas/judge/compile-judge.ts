@@ -58,7 +58,9 @@ class Overall {
   }
 
   verdict(judges: boolean): OverallVerdict {
-    if (this.#worst !== undefined) return this.#worst;
+    // Worked out from particulars alone, a pass was found by nobody.
+    const isFound = this.answered || this.#worst === "fail" || this.#worst === "undecided";
+    if (this.#worst !== undefined) return isFound ? this.#worst : "not-evaluated";
     if (this.scored) return null;
     return judges || !this.answered ? "not-evaluated" : null;
   }
