@@ -7,6 +7,7 @@ import { worded } from "../checklist/worded.ts";
 import { parseChecklist } from "../validate/index.ts";
 import { randomAnswers } from "./answers.ts";
 import { expectPlaces, frozen } from "./expectations.ts";
+import { expectJudged } from "./judged.ts";
 import { resolves } from "./pointer.ts";
 import type { Random } from "./random.ts";
 
@@ -21,4 +22,5 @@ export const expectIssued = (random: Random, doc: Checklist): void => {
     const answers = frozen(randomAnswers(random, doc, malformed));
     expectPlaces(validateAnswers(issued, answers), answers);
   }
+  expectJudged(random, issued);
 };
