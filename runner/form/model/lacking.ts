@@ -3,6 +3,7 @@ import {
   type Checklist,
   type Judgement,
   type Problem,
+  pointKind,
   splitAnswerName,
 } from "@roundbook/schemas";
 import { isUntouched } from "./untouched.ts";
@@ -38,7 +39,15 @@ const TOLD: ReadonlySet<string> = new Set([
   "elapsed-missing",
   "read-too-early",
   "read-too-late",
+  "too-few-readings",
+  "too-many-readings",
 ]);
+
+/** Nobody can answer what is worked out, whatever is wrong with it. */
+const isCalculated = (document: Checklist, name: string): boolean => {
+  const point = document.properties[splitAnswerName(name).point];
+  return point !== undefined && pointKind(point) === "calculated";
+};
 
 /** What keeps a filled checklist from being finished or from being complete. */
 export function lacksOf(document: Checklist, { problems }: Judgement): Lacks {
@@ -49,7 +58,11 @@ export function lacksOf(document: Checklist, { problems }: Judgement): Lacks {
     const point = pointOf(document, problem);
     if (point === undefined) continue;
     const list =
-      problem.code === "evidence-missing" ? evidence : TOLD.has(problem.code) ? told : answers;
+      problem.code === "evidence-missing"
+        ? evidence
+        : TOLD.has(problem.code) || isCalculated(document, point)
+          ? told
+          : answers;
     list.push({ point, problem });
   }
   return { answers, evidence, told };
