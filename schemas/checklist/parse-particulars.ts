@@ -1,3 +1,5 @@
+import { parseCivilDate } from "../due/civil.ts";
+import type { PatternEngine } from "../patterns/engine-type.ts";
 import { nearest, wordBudget } from "../shared/nearest.ts";
 import { at, type Problem, problem } from "../shared/problem.ts";
 import { roundSignificant } from "../shared/significant.ts";
@@ -8,11 +10,36 @@ type Found = { readonly code: string; readonly params: Problem["params"] } | nul
 
 const found = (code: string, params: Problem["params"]): Found => ({ code, params });
 
-/** What is wrong with one particular by its definition; null when nothing is. */
+const textProblem = (
+  name: string,
+  definition: ParticularDefinition,
+  value: string,
+  patterns: PatternEngine | undefined,
+): Found => {
+  const limit = definition.maxLength ?? 1000;
+  if (value.length > limit && [...value].length > limit) {
+    return found("particular-too-long", { name, limit });
+  }
+  if (definition.format === "date" && parseCivilDate(value) === undefined) {
+    return found("particular-no-such-day", { name });
+  }
+  if (definition.pattern === undefined || !patterns) return null;
+  // A pattern that the engine refuses is never issued.
+  const pattern = patterns.compile(definition.pattern);
+  return pattern.ok && !pattern.value.test(value)
+    ? found("particular-pattern", { name, pattern: definition.pattern })
+    : null;
+};
+
+/**
+ * What is wrong with one particular by its definition; null when nothing is. Without a pattern
+ * engine, its pattern goes unchecked.
+ */
 export const particularProblem = (
   name: string,
   definition: ParticularDefinition,
   value: unknown,
+  patterns?: PatternEngine,
 ): Found => {
   const expected = definition.type ?? particularType(definition).type;
   const fits =
@@ -34,11 +61,7 @@ export const particularProblem = (
       return found("particular-too-large", { name, limit: definition.maximum });
     }
   }
-  const limit = definition.maxLength ?? 1000;
-  if (typeof value === "string" && value.length > limit && [...value].length > limit) {
-    return found("particular-too-long", { name, limit });
-  }
-  return null;
+  return typeof value === "string" ? textProblem(name, definition, value, patterns) : null;
 };
 
 /**
@@ -48,6 +71,7 @@ export const particularProblem = (
 export const parseParticulars = (
   definitions: ParticularDefinitions,
   values: Readonly<Record<string, unknown>>,
+  patterns?: PatternEngine,
 ): readonly Problem[] => {
   const budget = wordBudget();
   const known = Object.keys(definitions);
@@ -58,7 +82,7 @@ export const parseParticulars = (
       const near = nearest(name, known, budget);
       return [problem(pointer, "unknown-particular", { name, nearest: near })];
     }
-    const wrong = particularProblem(name, definition, value);
+    const wrong = particularProblem(name, definition, value, patterns);
     return wrong ? [problem(pointer, wrong.code, wrong.params)] : [];
   });
 };

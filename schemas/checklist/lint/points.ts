@@ -1,18 +1,29 @@
+import { parseCivilDate } from "../../due/civil.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import type { PointKind } from "../answer-types.ts";
 import { pointKind } from "../guards.ts";
 import type { Checklist, ParticularDefinition, PointDefinition } from "../meta-schema.ts";
 import { particularType } from "../names.ts";
 
+const MEASURED: readonly PointKind[] = ["reading", "readings", "sample", "calculated"];
+const JUDGED: readonly PointKind[] = [
+  ...(["check", "choice", "choices", "graded", "count", "date"] as const),
+  ...MEASURED,
+];
+
 /** Keywords that belong to some kinds of point only. */
 const KEYWORD_KINDS: Readonly<Record<string, readonly PointKind[]>> = {
   oneOf: ["choice"],
-  minimum: ["graded"],
-  maximum: ["graded"],
+  items: ["choices"],
+  minimum: ["graded", "count"],
+  maximum: ["graded", "count"],
   maxLength: ["text"],
-  quantity: ["reading"],
-  limits: ["check", "choice", "graded", "reading"],
-  grade: ["check", "choice", "graded", "reading"],
+  pattern: ["text"],
+  quantity: MEASURED,
+  several: ["readings"],
+  calculate: ["calculated"],
+  limits: JUDGED,
+  grade: JUDGED,
 };
 
 const emptyRange = (
@@ -32,8 +43,16 @@ const lintPoint = (pointer: string, point: PointDefinition): readonly Problem[] 
       problems.push(problem(at(pointer, keyword), "keyword-wrong-kind", { keyword, kind }));
     }
   }
-  if (kind === "reading" && !point.quantity) problems.push(problem(pointer, "quantity-missing"));
-  if (kind === "reading") problems.push(...lintReading(pointer, point));
+  if (MEASURED.includes(kind) && !point.quantity)
+    problems.push(problem(pointer, "quantity-missing"));
+  if (kind === "reading" || kind === "readings" || kind === "sample") {
+    problems.push(...lintMeasured(pointer, point));
+  }
+  if (kind === "readings" && !point.several) problems.push(problem(pointer, "several-missing"));
+  if (kind === "calculated" && point.calculate === undefined) {
+    problems.push(problem(pointer, "calculation-missing"));
+  }
+  if (kind === "count") problems.push(...emptyRange(pointer, point.minimum ?? 0, point.maximum));
   if (kind === "graded") {
     if (point.minimum === undefined || point.maximum === undefined) {
       problems.push(problem(pointer, "graded-without-range"));
@@ -41,32 +60,66 @@ const lintPoint = (pointer: string, point: PointDefinition): readonly Problem[] 
     problems.push(...emptyRange(pointer, point.minimum, point.maximum));
   }
   if (kind === "choice") problems.push(...lintOptions(pointer, point));
+  if (kind === "choices") problems.push(...lintChoices(pointer, point));
+  problems.push(...lintWait(pointer, point));
   const plausible = point.quantity?.plausible;
   const place = at(pointer, "quantity", "plausible");
   return [...problems, ...emptyRange(place, plausible?.min, plausible?.max)];
 };
 
 /** A figure that no limit looks at, or that no limit looks at from below, decides less than it seems to. */
-const lintReading = (pointer: string, point: PointDefinition): readonly Problem[] => {
+const lintMeasured = (pointer: string, point: PointDefinition): readonly Problem[] => {
   const limits = point.limits ?? [];
   if (limits.length === 0) return [problem(pointer, "reading-without-limit")];
   const above = limits.some(({ max, exclusiveMax }) => (max ?? exclusiveMax) !== undefined);
-  const below = limits.some(({ min, exclusiveMin }) => (min ?? exclusiveMin) !== undefined);
+  const below = limits.some(
+    ({ min, exclusiveMin, sameAsLast }) => (min ?? exclusiveMin ?? sameAsLast) !== undefined,
+  );
   const asked = point.quantity?.plausible?.min !== undefined;
   return above && !below && !asked ? [problem(pointer, "reading-open-below")] : [];
 };
 
+/** An answer that fits two options fits none: JSON Schema's oneOf means exactly one. */
+const duplicates = (pointer: string, options: readonly (string | null)[]): readonly Problem[] => {
+  const first = new Map<string | null, number>();
+  for (const [index, option] of options.entries()) {
+    if (!first.has(option)) first.set(option, index);
+  }
+  return options.flatMap((option, index) =>
+    first.get(option) === index
+      ? []
+      : [problem(at(pointer, index), "duplicate-option", { option: option ?? "absent" })],
+  );
+};
+
 const lintOptions = (pointer: string, point: PointDefinition): readonly Problem[] => {
   const options = (point.oneOf ?? []).map((one) => ("const" in one ? one.const : null));
-  if (options.filter((option) => option !== null).length < 2) {
-    return [problem(pointer, "choice-without-options")];
+  return options.filter((option) => option !== null).length < 2
+    ? [problem(pointer, "choice-without-options")]
+    : duplicates(at(pointer, "oneOf"), options);
+};
+
+const lintChoices = (pointer: string, { items }: PointDefinition): readonly Problem[] =>
+  items
+    ? duplicates(
+        at(pointer, "items", "oneOf"),
+        items.oneOf.map((option) => option.const),
+      )
+    : [problem(pointer, "choices-without-options")];
+
+/** Only a reading is waited for. */
+const lintWait = (pointer: string, point: PointDefinition): readonly Problem[] => {
+  const kind = pointKind(point);
+  const wait = point.ask?.wait;
+  if (!wait) return [];
+  const place = at(pointer, "ask", "wait");
+  if (kind !== "reading" && kind !== "readings") {
+    return [problem(place, "keyword-wrong-kind", { keyword: "wait", kind })];
   }
-  // An answer that fits two options fits none: JSON Schema's oneOf means exactly one.
-  return options.flatMap((option, index) =>
-    options.indexOf(option) < index
-      ? [problem(at(pointer, "oneOf", index), "duplicate-option", { option: option ?? "absent" })]
-      : [],
-  );
+  const { atLeast, atMost } = wait;
+  return atLeast !== undefined && atMost !== undefined && atLeast > atMost
+    ? [problem(place, "wait-empty", { atLeast, atMost })]
+    : [];
 };
 
 const lintParticular = (pointer: string, particular: ParticularDefinition): readonly Problem[] => {
@@ -76,7 +129,19 @@ const lintParticular = (pointer: string, particular: ParticularDefinition): read
       ? []
       : [problem(at(pointer, "enum", index), "enum-type-mismatch", { expected, value })],
   );
-  return [...listed, ...emptyRange(pointer, particular.minimum, particular.maximum)];
+  const written = (["pattern", "format"] as const).flatMap((keyword) =>
+    particular[keyword] === undefined || expected === "string"
+      ? []
+      : [problem(at(pointer, keyword), "pattern-wrong-type")],
+  );
+  const days = (particular.format === undefined ? [] : (particular.enum ?? [])).flatMap(
+    (date, index) =>
+      typeof date === "string" && parseCivilDate(date) === undefined
+        ? [problem(at(pointer, "enum", index), "no-such-day", { date })]
+        : [],
+  );
+  const range = emptyRange(pointer, particular.minimum, particular.maximum);
+  return [...listed, ...written, ...days, ...range];
 };
 
 /** What each point and particular needs by its kind. */
