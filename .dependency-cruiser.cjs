@@ -1,7 +1,7 @@
 const { readFileSync } = require("node:fs");
 const { join } = require("node:path");
 
-const TEST = "\\.test\\.tsx?$|/testing/";
+const TEST = "\\.test\\.tsx?$|/(testing|fuzz)/";
 const CONFIG = "(^|/)(vite[^/]*|vitest\\.config|drizzle\\.config)\\.ts$";
 
 const forbid = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
@@ -82,18 +82,18 @@ module.exports = {
     ),
     forbid(
       "schemas-few-packages",
-      "schemas stands on Ajv, the CEL engine and their types only",
-      { path: "^schemas/", pathNot: TEST },
+      "schemas stands on Ajv, the formula and pattern engines and their types only",
+      { path: "^schemas/", pathNot: `${TEST}|^schemas/patterns/index\\.ts$` },
       {
         path: "node_modules/",
         pathNot:
-          "node_modules/(@marcbachmann/cel-js|ajv|ajv-formats|json-schema-to-ts|@types/[^/]+)/",
+          "node_modules/(@marcbachmann/cel-js|ajv|ajv-formats|json-schema-to-ts|re2js|@types/[^/]+)/",
       },
     ),
     forbid(
       "no-test-from-code",
       "shipped code imports no test",
-      { pathNot: ["\\.test\\.tsx?$", "/testing/", "^tests/"] },
+      { pathNot: [TEST, "^tests/"] },
       { path: [TEST, "^tests/"] },
     ),
     forbid(
