@@ -5,11 +5,11 @@ import {
   type Problem,
   usesPrevious,
 } from "@roundbook/schemas";
-import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { compileAnswers } from "@roundbook/schemas/validate";
 import { eq } from "drizzle-orm";
 import type { Db } from "../store/db.ts";
 import { checklistDocs } from "../store/schema/register.ts";
+import { formulas } from "./engines.ts";
 
 /** An issued document made ready: compiling costs milliseconds, judging microseconds. */
 export interface ReadyChecklist {
@@ -26,7 +26,6 @@ const KEPT = 100;
 /** Issued documents never change, so what is kept by their hash never goes stale. */
 export class ChecklistCache {
   readonly #ready = new Map<string, ReadyChecklist>();
-  readonly #formulas = createFormulaEngine();
 
   /** Null when no checklist with this hash was issued here. */
   async get(db: Db, hash: string): Promise<ReadyChecklist | null> {
@@ -46,7 +45,7 @@ export class ChecklistCache {
     let check: ((answers: unknown) => readonly Problem[]) | undefined;
     const ready: ReadyChecklist = {
       document,
-      judge: compileJudge(document, this.#formulas),
+      judge: compileJudge(document, formulas),
       usesPrevious: usesPrevious(document),
       problemsOf: (answers) => {
         check ??= compileAnswers(document);

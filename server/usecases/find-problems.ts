@@ -5,10 +5,9 @@ import {
   type Problem,
   resolveBlocks,
 } from "@roundbook/schemas";
-import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { parseChecklist } from "@roundbook/schemas/validate";
+import { formulas } from "./engines.ts";
 
-const formulas = createFormulaEngine();
 /** No block is kept here yet: whatever a draft includes is told as unknown. */
 const noBlock = (): Block | undefined => undefined;
 

@@ -3,13 +3,24 @@ import {
   at,
   canonicalize,
   numberParticulars,
+  type Problem,
   problem,
 } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
+import { patterns } from "./engines.ts";
 import { readNewestIssue } from "./read-checklists.ts";
 import { readAssetTypes } from "./read-register.ts";
 import { Refusal } from "./refusal.ts";
+
+/** Patterns that cannot be run in linear time: no asset could be checked against them. */
+const patternProblems = ({ particulars }: AssetTypeBody): readonly Problem[] =>
+  Object.entries(particulars).flatMap(([name, { pattern }]) => {
+    const found = pattern === undefined ? null : patterns.compile(pattern);
+    if (found === null || found.ok) return [];
+    const pointer = at("/particulars", name, "pattern");
+    return found.problems.map((one) => ({ ...one, pointer }));
+  });
 
 /** Issues the next version of an asset type; what is already so stays at its version. */
 export async function putAssetType(
@@ -26,7 +37,8 @@ export async function putAssetType(
   const unknown = found.flatMap((row, index) =>
     row ? [] : [problem(at("/checklists", index), "unknown-checklist")],
   );
-  if (unknown.length > 0) throw new Refusal("invalid", "asset-type-not-right", unknown);
+  const wrong = [...unknown, ...patternProblems(given)];
+  if (wrong.length > 0) throw new Refusal("invalid", "asset-type-not-right", wrong);
   const present = (await readAssetTypes(ctx)).find((row) => row.assetType === name);
   const { title, checklists } = given;
   const particulars = numberParticulars(given.particulars);

@@ -1,6 +1,7 @@
 import { at, type BodyOf, type Problem, parseParticulars, problem } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
+import { patterns } from "./engines.ts";
 import { findAssetsByNumber } from "./read-assets.ts";
 import { readAssetTypes, readPlaces } from "./read-register.ts";
 import { Refusal } from "./refusal.ts";
@@ -17,6 +18,7 @@ async function problemsOf(ctx: Context, given: Registration): Promise<Problem[]>
   const problems: Problem[] = parseParticulars(
     type?.particulars ?? {},
     type ? given.particulars : {},
+    patterns,
   ).map((found) => ({ ...found, pointer: at("", "particulars") + found.pointer }));
   if (!type)
     problems.push(

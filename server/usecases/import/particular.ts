@@ -6,6 +6,7 @@ import {
   parseParticulars,
   type Result,
 } from "@roundbook/schemas";
+import { patterns } from "../engines.ts";
 import { bad, type DecimalMark, good, readNumber, readWhole } from "./cell.ts";
 import type { Fault } from "./tally.ts";
 
@@ -32,7 +33,7 @@ export function readParticulars(
     // A name without a definition is told by the check below.
     const value = definition ? readValue(definition, text, decimal) : good(text);
     const found = value.ok
-      ? parseParticulars(definitions, { [name]: value.value })
+      ? parseParticulars(definitions, { [name]: value.value }, patterns)
       : value.problems;
     for (const fault of found) faults.push({ column, problem: { ...fault, pointer } });
     if (value.ok) particulars[name] = value.value;

@@ -13,6 +13,7 @@ import {
 } from "@roundbook/schemas";
 import type { Made } from "../append-entries.ts";
 import { commitText } from "../commit-text.ts";
+import { patterns } from "../engines.ts";
 import { columnsOf, readAnswer } from "./answer.ts";
 import { readDate } from "./cell.ts";
 import {
@@ -99,7 +100,7 @@ function readAnswers(
         faults.push(fault(how.column, { ...found, pointer: at("/answers", name) }));
     else if (answer.value !== null) answers[name] = answer.value;
   }
-  for (const found of validateAnswers(issued.document, answers)) {
+  for (const found of validateAnswers(issued.document, answers, patterns)) {
     const name = found.pointer.split("/")[1] ?? "";
     const column = mapping.answers[name]?.column ?? null;
     faults.push(fault(column, { ...found, pointer: `/answers${found.pointer}` }));
