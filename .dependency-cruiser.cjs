@@ -87,7 +87,7 @@ module.exports = {
       {
         path: "node_modules/",
         pathNot:
-          "node_modules/(@marcbachmann/cel-js|ajv|ajv-formats|json-schema-to-ts|re2js|@types/[^/]+)/",
+          "node_modules/(@marcbachmann/cel-js|ajv|ajv-formats|json-schema-to-ts|@types/[^/]+)/",
       },
     ),
     forbid(

@@ -1,14 +1,47 @@
-import { compileFormula, plainName } from "../../formulas/compile.ts";
-import type { Expected, FormulaEngine } from "../../formulas/engine-type.ts";
+import type { FormulaEngine } from "../../formulas/engine-type.ts";
+import { wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
-import { roundSignificant } from "../../shared/significant.ts";
 import { unitOf } from "../../units/units.ts";
+import type { PointKind } from "../answer-types.ts";
 import { pointKind } from "../guards.ts";
 import type { Checklist, LimitDefinition, PointDefinition } from "../meta-schema.ts";
 import type { ChecklistNames } from "../names.ts";
+import { lintAccept } from "./accepts.ts";
+import { constantsOf, contradictions, NUMBER_BOUNDS } from "./contradictions.ts";
+import { DATE_BOUNDS, dateCheck } from "./dates.ts";
+import { lintDecision } from "./decisions.ts";
+import { formulaCheck } from "./formula-check.ts";
 
-const BOUNDS = ["min", "max", "exclusiveMin", "exclusiveMax"] as const;
-const NUMERIC: readonly string[] = ["reading", "graded"];
+const SINGLE: readonly PointKind[] = ["reading", "count", "graded", "sample", "calculated"];
+const NUMBERS: readonly PointKind[] = [...SINGLE, "readings"];
+
+/** The kinds of point that each clause of a limit can hold to something. */
+const CLAUSE_KINDS: Readonly<Partial<Record<keyof LimitDefinition, readonly PointKind[]>>> = {
+  min: NUMBERS,
+  max: NUMBERS,
+  exclusiveMin: NUMBERS,
+  exclusiveMax: NUMBERS,
+  accept: ["check", "choice", "choices", "graded"],
+  notBefore: ["date"],
+  notAfter: ["date"],
+  sameAsLast: SINGLE,
+  decision: NUMBERS,
+};
+const HOLDING = [...NUMBER_BOUNDS, ...DATE_BOUNDS, "accept", "sameAsLast"] as const;
+
+const wrongClauses = (
+  pointer: string,
+  kind: PointKind,
+  limit: LimitDefinition,
+): ReadonlyMap<string, Problem> =>
+  new Map(
+    Object.keys(limit).flatMap((keyword) => {
+      const kinds = CLAUSE_KINDS[keyword as keyof LimitDefinition];
+      return kinds && !kinds.includes(kind)
+        ? [[keyword, problem(at(pointer, keyword), "limit-kind", { keyword, kind })]]
+        : [];
+    }),
+  );
 
 /** Conditions and bounds of all points: that they can be worked out, and can be met. */
 export const lintLimits = (
@@ -16,143 +49,54 @@ export const lintLimits = (
   names: ChecklistNames,
   engine: FormulaEngine | undefined,
 ): readonly Problem[] => {
-  const formula = (
-    pointer: string,
-    text: string,
-    expected: Expected,
-    self?: { readonly point: string; readonly code: "asks-itself" | "bound-of-itself" },
-  ) => {
-    if (!engine && plainName(text) === null) return [];
-    const result = compileFormula(text, names.types, expected, engine);
-    if (!result.ok) return result.problems.map((found) => ({ ...found, pointer }));
-    return self !== undefined && result.value.names.includes(`answers.${self.point}`)
-      ? [problem(pointer, self.code, { point: self.point })]
-      : [];
-  };
+  const formula = formulaCheck(names, engine);
+  const dates = dateCheck(doc, wordBudget());
+  const constant = constantsOf(doc);
 
   const lintLimit = (
     pointer: string,
     name: string,
     point: PointDefinition,
     limit: LimitDefinition,
-  ) => {
-    const kind = pointKind(point);
+  ): readonly Problem[] => {
     const unit = point.quantity && unitOf(point.quantity.unit);
-    const problems: Problem[] = [];
-    for (const keyword of BOUNDS) {
-      const bound = limit[keyword];
-      if (bound === undefined) continue;
-      const place = at(pointer, keyword);
-      if (!NUMERIC.includes(kind)) problems.push(problem(place, "limit-kind", { keyword, kind }));
-      else if (typeof bound === "string") {
-        // A reading held against itself would meet its limit whatever was found.
-        const self = { point: name, code: "bound-of-itself" } as const;
-        problems.push(...formula(place, bound, { type: "number", unit }, self));
-      }
-    }
-    if (limit.accept) problems.push(...lintAccept(at(pointer, "accept"), point, limit.accept));
-    if (limit.when !== undefined) {
-      problems.push(...formula(at(pointer, "when"), limit.when, { type: "boolean" }));
-    }
-    if (!limit.accept && BOUNDS.every((keyword) => limit[keyword] === undefined)) {
-      problems.push(problem(pointer, "limit-empty"));
-    }
-    if (limit.basis === undefined) problems.push(problem(pointer, "limit-without-basis"));
-    return problems;
+    const number = { type: "number", unit } as const;
+    // A reading held against itself would meet its limit whatever was found.
+    const self = { point: name, code: "bound-of-itself" } as const;
+    const wrong = wrongClauses(pointer, pointKind(point), limit);
+    const bounds = NUMBER_BOUNDS.filter((keyword) => !wrong.has(keyword));
+    const uncertainty = at(pointer, "decision", "uncertainty");
+    return [
+      ...wrong.values(),
+      ...bounds.flatMap((keyword) => formula(at(pointer, keyword), limit[keyword], number, self)),
+      ...formula(uncertainty, limit.decision?.uncertainty, number),
+      ...formula(at(pointer, "sameAsLast", "within"), limit.sameAsLast?.within, number, self),
+      ...formula(at(pointer, "when"), limit.when, { type: "boolean" }),
+      ...(limit.accept && !wrong.has("accept")
+        ? lintAccept(at(pointer, "accept"), point, limit.accept)
+        : []),
+      ...dates(pointer, name, limit),
+      ...lintDecision(pointer, limit, constant),
+      ...(HOLDING.every((keyword) => limit[keyword] === undefined)
+        ? [problem(pointer, "limit-empty")]
+        : []),
+      ...(limit.basis === undefined ? [problem(pointer, "limit-without-basis")] : []),
+    ];
   };
-
-  const constant = (bound: number | string | undefined): number | undefined => {
-    if (typeof bound !== "string") return bound;
-    const name = plainName(bound);
-    const value =
-      name !== null && Object.hasOwn(doc.values ?? {}, name) ? doc.values?.[name] : null;
-    return value?.const;
-  };
-
-  /** Limits that hold together: the unconditional ones of one severity, each conditional one alone. */
-  const contradictions = (pointer: string, limits: readonly LimitDefinition[]) =>
-    limits.flatMap((limit, index) => {
-      const severity = limit.severity ?? "fail";
-      const together = limits.filter(
-        (other, position) =>
-          position === index ||
-          (position < index &&
-            !limit.when &&
-            !other.when &&
-            (other.severity ?? "fail") === severity),
-      );
-      const { minimum, maximum, open } = corridor(together, constant);
-      const impossible = minimum > maximum || (open && minimum === maximum);
-      return impossible
-        ? [problem(at(pointer, "limits", index), "limit-contradictory", { minimum, maximum })]
-        : [];
-    });
 
   return Object.entries(doc.properties).flatMap(([name, point]) => {
     const pointer = at("/properties", name);
+    const unit = point.quantity && unitOf(point.quantity.unit);
     const limits = point.limits ?? [];
-    const when = point.ask?.when;
+    const asked = { point: name, code: "asks-itself" } as const;
     return [
-      ...(when === undefined
-        ? []
-        : formula(
-            at(pointer, "ask", "when"),
-            when,
-            { type: "boolean" },
-            {
-              point: name,
-              code: "asks-itself",
-            },
-          )),
+      ...formula(at(pointer, "ask", "when"), point.ask?.when, { type: "boolean" }, asked),
+      ...formula(at(pointer, "calculate"), point.calculate, { type: "number", unit }),
+      ...formula(at(pointer, "several", "count"), point.several?.count, { type: "number" }),
       ...limits.flatMap((limit, index) =>
         lintLimit(at(pointer, "limits", index), name, point, limit),
       ),
-      ...contradictions(pointer, limits),
+      ...contradictions(pointer, limits, constant),
     ];
-  });
-};
-
-/** What all of some limits leave open, as far as their bounds are constants. */
-const corridor = (
-  limits: readonly LimitDefinition[],
-  constant: (bound: number | string | undefined) => number | undefined,
-) => {
-  let [minimum, maximum, open] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, false];
-  for (const limit of limits) {
-    for (const keyword of BOUNDS) {
-      const given = constant(limit[keyword]);
-      if (given === undefined) continue;
-      const bound = roundSignificant(given);
-      const exclusive = keyword === "exclusiveMin" || keyword === "exclusiveMax";
-      const lower = keyword === "min" || keyword === "exclusiveMin";
-      if (lower ? bound >= minimum : bound <= maximum) open ||= exclusive;
-      if (lower) minimum = Math.max(minimum, bound);
-      else maximum = Math.min(maximum, bound);
-    }
-  }
-  return { minimum, maximum, open };
-};
-
-const lintAccept = (
-  pointer: string,
-  point: PointDefinition,
-  accept: readonly (string | number)[],
-): readonly Problem[] => {
-  const kind = pointKind(point);
-  const { minimum = Number.NEGATIVE_INFINITY, maximum = Number.POSITIVE_INFINITY } = point;
-  if (kind === "reading" || kind === "text" || kind === "photo") {
-    return [problem(pointer, "limit-kind", { keyword: "accept", kind })];
-  }
-  const options =
-    kind === "check"
-      ? ["ok", "not-ok"]
-      : (point.oneOf ?? []).flatMap((one) => ("const" in one ? [one.const] : []));
-  const allowed = kind === "graded" ? [`${minimum}–${maximum}`] : options;
-  return accept.flatMap((value, index) => {
-    const fits =
-      typeof value === "number"
-        ? kind === "graded" && value >= minimum && value <= maximum
-        : kind !== "graded" && options.includes(value);
-    return fits ? [] : [problem(at(pointer, index), "limit-accepts-unknown", { value, allowed })];
   });
 };

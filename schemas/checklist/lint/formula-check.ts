@@ -1,0 +1,29 @@
+import { compileFormula, plainName, wordsIn } from "../../formulas/compile.ts";
+import type { Expected, FormulaEngine } from "../../formulas/engine-type.ts";
+import { type Problem, problem } from "../../shared/problem.ts";
+import type { ChecklistNames } from "../names.ts";
+
+/** The point a formula belongs to, and what it is called when the formula names it. */
+export interface Itself {
+  readonly point: string;
+  readonly code: "asks-itself" | "bound-of-itself";
+}
+
+export type FormulaCheck = (
+  pointer: string,
+  text: unknown,
+  expected: Expected,
+  self?: Itself,
+) => readonly Problem[];
+
+/** Checks single formulas of a checklist; what is no text, such as a constant, has no problem. */
+export const formulaCheck =
+  (names: ChecklistNames, engine: FormulaEngine | undefined): FormulaCheck =>
+  (pointer, text, expected, self) => {
+    if (typeof text !== "string" || (!engine && plainName(text) === null)) return [];
+    const result = compileFormula(text, names.types, expected, engine);
+    if (!result.ok) return result.problems.map((found) => ({ ...found, pointer }));
+    return self !== undefined && wordsIn(text).includes(`answers.${self.point}`)
+      ? [problem(pointer, self.code, { point: self.point })]
+      : [];
+  };
