@@ -169,4 +169,4 @@ it("a checklist of any shape, once issued, is read alike by both validators and 
     }),
     { numRuns: 100, seed: 20_262 },
   );
-}, 30_000);
+}, 120_000);

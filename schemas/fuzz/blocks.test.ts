@@ -37,4 +37,4 @@ it("every mutated block is refused with places, or taken into a checklist that s
   }
   expect(inherited()).toEqual(before);
   for (const count of Object.values(fates)) expect(count).toBeGreaterThan(RUNS / 100);
-}, 60_000);
+}, 180_000);

@@ -34,5 +34,5 @@ export const fuzzFamily = (family: keyof typeof MUTATIONS, seed: number, runs: n
     // Each fate is met often enough to have been tried.
     for (const count of Object.values(fates)) expect(count).toBeGreaterThan(runs / 50);
     expect(fates.refused + fates.faulty + fates.issued).toBe(runs);
-  }, 60_000);
+  }, 180_000);
 };

@@ -1,3 +1,3 @@
 import { fuzzFamily } from "./corpus.ts";
 
-fuzzFamily("language", 4_000_000, 5200);
+fuzzFamily("language", 4_000_000, 8000);

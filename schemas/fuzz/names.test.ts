@@ -1,3 +1,3 @@
 import { fuzzFamily } from "./corpus.ts";
 
-fuzzFamily("names", 3_000_000, 5200);
+fuzzFamily("names", 3_000_000, 5000);

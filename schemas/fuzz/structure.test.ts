@@ -1,3 +1,3 @@
 import { fuzzFamily } from "./corpus.ts";
 
-fuzzFamily("structure", 1_000_000, 5200);
+fuzzFamily("structure", 1_000_000, 6000);

@@ -1,3 +1,3 @@
 import { fuzzFamily } from "./corpus.ts";
 
-fuzzFamily("values", 2_000_000, 5200);
+fuzzFamily("values", 2_000_000, 6000);
