@@ -1,6 +1,7 @@
 import { expect } from "vitest";
 import { lintChecklist } from "../checklist/lint-checklist.ts";
 import { createFormulaEngine } from "../formulas/index.ts";
+import { createPatternEngine } from "../patterns/index.ts";
 import { LINT_CODES } from "../shared/codes/lint-codes.ts";
 import { at } from "../shared/problem.ts";
 import { parseChecklist } from "../validate/index.ts";
@@ -9,6 +10,7 @@ import { expectIssued } from "./issued.ts";
 import type { Random } from "./random.ts";
 
 const engine = createFormulaEngine();
+const patterns = createPatternEngine();
 
 /** What became of a document. */
 export type Fate = "refused" | "faulty" | "issued";
@@ -21,7 +23,7 @@ export const examine = (random: Random, value: unknown): Fate => {
     expectPlaces(parsed.problems, value);
     return "refused";
   }
-  const found = lintChecklist(parsed.value, engine);
+  const found = lintChecklist(parsed.value, engine, patterns);
   expectPlaces(found, value);
   expect(found.filter(({ code }) => !Object.hasOwn(LINT_CODES, code))).toEqual([]);
   if (found.some(({ code }) => LINT_CODES[code]?.level === "error")) return "faulty";
