@@ -82,7 +82,7 @@ export const LimitSentence = ({ name, point, limit, at, marks }: LimitProps) => 
           {e("l.other-side", { side: f(`note.${other}`) })}
         </WordButton>
       )}
-      {measured && (
+      {(limit.sameAsLast || (measured && kind !== "readings")) && (
         <WordButton quiet onClick={() => change(limit.sameAsLast ? removeLast : compareWithLast)}>
           {e(limit.sameAsLast ? "l.limit-bound" : "l.limit-last")}
         </WordButton>

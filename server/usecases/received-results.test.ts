@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readAsset } from "./read-assets.ts";
+import { readBundle } from "./read-bundle.ts";
 import { readDefects } from "./read-defects.ts";
 import { readDue } from "./read-due.ts";
 import { readEntry } from "./read-history.ts";
@@ -84,6 +85,21 @@ describe("an inspection whose sample is at the laboratory", () => {
     expect(received?.judgement.overall).toBe("pass");
     expect(await due(outlet)).toMatchObject({ lastVerdict: "pass" });
     expect(await defects(outlet)).toHaveLength(1);
+  });
+});
+
+test("a device gets the answers of the last complete inspection, its result included, to compare with", async () => {
+  const outlet = await sampled();
+  const { ctx, of, ref, estate } = outlet;
+  const previous = async () => {
+    const bundle = await readBundle(ctx, estate.ids.site, "2026-10-13");
+    return bundle?.lastResults.find(({ checklist }) => checklist === ref.id)?.previous;
+  };
+  expect(await previous()).toBeUndefined();
+  await outlet.seal(outlet.result(of, 4, "2026-04-20"));
+  expect(await previous()).toEqual({
+    ...SAMPLED,
+    lead: { sample: "B-17", result: { value: 4, unit: "ug/L" } },
   });
 });
 
