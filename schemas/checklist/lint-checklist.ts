@@ -1,12 +1,18 @@
 import type { FormulaEngine } from "../formulas/engine-type.ts";
+import type { PatternEngine } from "../patterns/engine-type.ts";
 import { LINT_CODES } from "../shared/codes/lint-codes.ts";
 import type { Problem } from "../shared/problem.ts";
+import { lintCircles } from "./lint/circles.ts";
 import { lintGroups } from "./lint/groups.ts";
 import { lintIncludes } from "./lint/includes.ts";
 import { lintLimits } from "./lint/limits.ts";
 import { lintNames } from "./lint/names.ts";
+import { lintPatterns } from "./lint/patterns.ts";
 import { lintPoints } from "./lint/points.ts";
+import { lintReach } from "./lint/reach.ts";
+import { lintRepeats } from "./lint/repeats.ts";
 import { lintScores } from "./lint/scores.ts";
+import { lintStops } from "./lint/stops.ts";
 import { lintTables } from "./lint/tables.ts";
 import { lintUnits } from "./lint/units.ts";
 import { lintWording } from "./lint/wording.ts";
@@ -27,10 +33,14 @@ const told = (problems: readonly Problem[]): readonly Problem[] => {
 /**
  * Finds what the meta-schema cannot say, in a document that passed it. Pointers lead into the
  * document; `LINT_CODES` tells errors from warnings. Without an engine, formulas other than plain
- * names go unchecked, so a checklist is issued only after a run with one. At most 500 are told,
- * errors first where there are more.
+ * names go unchecked, and without one of patterns all of those, so a checklist is issued only after
+ * a run with both. At most 500 are told, errors first where there are more.
  */
-export const lintChecklist = (doc: Checklist, formulas?: FormulaEngine): readonly Problem[] => {
+export const lintChecklist = (
+  doc: Checklist,
+  formulas?: FormulaEngine,
+  patterns?: PatternEngine,
+): readonly Problem[] => {
   const names = checklistNames(doc, formulas);
   return told([
     ...lintNames(doc),
@@ -39,7 +49,12 @@ export const lintChecklist = (doc: Checklist, formulas?: FormulaEngine): readonl
     ...lintUnits(doc),
     ...lintPoints(doc),
     ...lintLimits(doc, names, formulas),
+    ...lintPatterns(doc, patterns),
+    ...lintCircles(doc),
+    ...lintReach(doc, names, formulas),
     ...lintGroups(doc),
+    ...lintRepeats(doc),
+    ...lintStops(doc),
     ...lintScores(doc),
     ...lintTables(doc, names),
     ...lintWording(doc),

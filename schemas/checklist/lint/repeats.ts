@@ -1,0 +1,72 @@
+import { wordsIn } from "../../formulas/compile.ts";
+import { at, type Problem, problem } from "../../shared/problem.ts";
+import { type FormulaText, pointTexts, repeatTexts } from "../formula-texts.ts";
+import type { Checklist, RepeatDefinition } from "../meta-schema.ts";
+import { repeatsByPoint } from "../repeats.ts";
+import { DATE_BOUNDS } from "./dates.ts";
+import { pointsBehind } from "./dependencies.ts";
+
+const lintMembers = (pointer: string, repeat: RepeatDefinition): readonly Problem[] => {
+  const { count, members = [], atMost } = repeat;
+  const ids = new Set<string>();
+  const twice = members.flatMap(({ id }, index) => {
+    const place = at(pointer, "members", index, "id");
+    const found = ids.has(id) ? [problem(place, "repeat-duplicate-member", { id })] : [];
+    ids.add(id);
+    return found;
+  });
+  const minimum = typeof count === "number" ? count : members.length;
+  const tooMany =
+    atMost !== undefined && atMost < minimum
+      ? [problem(at(pointer, "atMost"), "range-empty", { minimum, maximum: atMost })]
+      : [];
+  return [...twice, ...tooMany];
+};
+
+/** Dates counted from another answer, written as formulas are. */
+const dateTexts = (doc: Checklist, name: string): readonly FormulaText[] =>
+  (doc.properties[name]?.limits ?? []).flatMap((limit, index) =>
+    DATE_BOUNDS.flatMap((keyword) => {
+      const bound = limit[keyword];
+      const pointer = at("/properties", name, "limits", index, keyword, "from");
+      return typeof bound === "object" ? [[pointer, bound.from] as const] : [];
+    }),
+  );
+
+/** A point of a repeat has one answer only among its own: elsewhere there is none to name. */
+const lintScopes = (doc: Checklist): readonly Problem[] => {
+  const repeats = repeatsByPoint(doc);
+  if (repeats.size === 0) return [];
+  const behind = pointsBehind(doc);
+  const outside = (home: string | null, [pointer, text]: FormulaText): readonly Problem[] =>
+    wordsIn(text).flatMap((name) => {
+      const other = [...behind(name)]
+        .map((point) => repeats.get(point))
+        .find((found) => found !== undefined && found.group !== home);
+      return other
+        ? [problem(pointer, "repeated-name-outside", { name, repeat: other.repeat.each })]
+        : [];
+    });
+  return [
+    ...repeatTexts(doc).flatMap((text) => outside(null, text)),
+    ...Object.entries(doc.properties).flatMap(([name, point]) => {
+      const home = repeats.get(name)?.group ?? null;
+      const texts = [...pointTexts(name, point), ...dateTexts(doc, name)];
+      return texts.flatMap((text) => outside(home, text));
+    }),
+  ];
+};
+
+/** Repeats have points and members, and their answers are named only among themselves. */
+export const lintRepeats = (doc: Checklist): readonly Problem[] => [
+  ...(doc.groups ?? []).flatMap(({ points, groupAnswer, repeat }, index) => {
+    if (!repeat) return [];
+    const pointer = at("/groups", index);
+    return [
+      ...(points.length === 0 ? [problem(at(pointer, "points"), "repeat-without-points")] : []),
+      ...(groupAnswer ? [problem(at(pointer, "groupAnswer"), "repeat-group-answer")] : []),
+      ...lintMembers(at(pointer, "repeat"), repeat),
+    ];
+  }),
+  ...lintScopes(doc),
+];
