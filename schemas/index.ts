@@ -48,6 +48,7 @@ export * from "./log/entry.ts";
 export * from "./log/hashing.ts";
 export * from "./log/merkle.ts";
 export * from "./log/proofs.ts";
+export * from "./patterns/engine-type.ts";
 export * from "./shared/codes/checklist-codes.ts";
 export * from "./shared/codes/desk-codes.ts";
 export * from "./shared/codes/failure-codes.ts";

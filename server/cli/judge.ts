@@ -18,6 +18,7 @@ import {
   usesFormulas,
 } from "@roundbook/schemas";
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
+import { createPatternEngine } from "@roundbook/schemas/patterns";
 import { parseChecklist } from "@roundbook/schemas/validate";
 import { readArguments } from "./arguments.ts";
 import { DONE, NOT_RIGHT, type Verb } from "./io.ts";
@@ -84,12 +85,13 @@ interface Ready {
 /** Judges by the content of their checklist: a stream of inspections names few of them. */
 function keptJudges(): (checklist: unknown) => Result<Ready> {
   const formulas = createFormulaEngine();
+  const patterns = createPatternEngine();
   const kept = new Map<string, Result<Ready>>();
   const make = (checklist: unknown): Result<Ready> => {
     const parsed = parseChecklist(checklist);
     if (!parsed.ok) return bad(...inChecklist(parsed.problems));
     const engine = usesFormulas(parsed.value) ? formulas : undefined;
-    const errors = lintChecklist(parsed.value, engine).filter(
+    const errors = lintChecklist(parsed.value, engine, patterns).filter(
       ({ code }) => LINT_CODES[code]?.level === "error",
     );
     const judge = compileJudge(parsed.value, engine);

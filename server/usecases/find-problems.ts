@@ -6,7 +6,7 @@ import {
   resolveBlocks,
 } from "@roundbook/schemas";
 import { parseChecklist } from "@roundbook/schemas/validate";
-import { formulas } from "./engines.ts";
+import { formulas, patterns } from "./engines.ts";
 
 /** No block is kept here yet: whatever a draft includes is told as unknown. */
 const noBlock = (): Block | undefined => undefined;
@@ -27,9 +27,12 @@ export function findProblems(document: unknown): Findings {
   if (!parsed.ok) return { checklist: null, problems: parsed.problems };
   const resolved = resolveBlocks(parsed.value, noBlock);
   if (resolved.ok)
-    return { checklist: resolved.value, problems: lintChecklist(resolved.value, formulas) };
+    return {
+      checklist: resolved.value,
+      problems: lintChecklist(resolved.value, formulas, patterns),
+    };
   // What the blocks lack is told already: the rest is linted as it stands.
   const { include: _, ...rest } = parsed.value;
-  const problems = [...resolved.problems, ...lintChecklist(rest, formulas)];
+  const problems = [...resolved.problems, ...lintChecklist(rest, formulas, patterns)];
   return { checklist: parsed.value, problems };
 }

@@ -19,7 +19,9 @@ export const lintCircles = (doc: Checklist): readonly Problem[] => {
       return needed.size > 0 ? [[name, needed] as const] : [];
     }),
   );
-  return circles(edges).flatMap((circle) => {
+  return circles(edges).flatMap((members) => {
+    // As the document lists them.
+    const circle = Object.keys(doc.properties).filter((name) => members.includes(name));
     const [first = ""] = circle;
     const point = doc.properties[first];
     const keyword = point?.calculate === undefined ? ["ask", "when"] : ["calculate"];

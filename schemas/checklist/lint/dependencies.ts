@@ -34,28 +34,36 @@ export const pointsBehind = (doc: Checklist): PointsBehind => {
 
 export type Edges = ReadonlyMap<string, ReadonlySet<string>>;
 
-/** Everything that can be reached from a place, without the place itself unless a circle leads back. */
-export const reachable = (edges: Edges, from: string): ReadonlySet<string> => {
-  const seen = new Set<string>();
-  const left = [...(edges.get(from) ?? [])];
-  for (let next = left.pop(); next !== undefined; next = left.pop()) {
-    if (seen.has(next)) continue;
-    seen.add(next);
-    left.push(...(edges.get(next) ?? []));
-  }
-  return seen;
+/** Places that lead to one another, as lists: R. Tarjan, "Depth-First Search and Linear Graph Algorithms". */
+const components = (edges: Edges): readonly (readonly string[])[] => {
+  const found: (readonly string[])[] = [];
+  const index = new Map<string, number>();
+  const open: string[] = [];
+  const standing = new Set<string>();
+  const visit = (name: string): number => {
+    let least = index.size;
+    const own = least;
+    index.set(name, own);
+    open.push(name);
+    standing.add(name);
+    for (const next of edges.get(name) ?? []) {
+      const known = index.get(next);
+      if (known === undefined) least = Math.min(least, visit(next));
+      else if (standing.has(next)) least = Math.min(least, known);
+    }
+    if (least === own) {
+      const members = open.splice(open.lastIndexOf(name));
+      for (const member of members) standing.delete(member);
+      found.push(members);
+    }
+    return least;
+  };
+  for (const name of edges.keys()) if (!index.has(name)) visit(name);
+  return found;
 };
 
-/** Places that lead back to themselves, those of one circle together. */
-export const circles = (edges: Edges): readonly (readonly string[])[] => {
-  const reach = new Map([...edges.keys()].map((name) => [name, reachable(edges, name)]));
-  const told = new Set<string>();
-  return [...edges.keys()].flatMap((name) => {
-    if (told.has(name) || !reach.get(name)?.has(name)) return [];
-    const circle = [...edges.keys()].filter(
-      (other) => reach.get(name)?.has(other) && reach.get(other)?.has(name),
-    );
-    for (const member of circle) told.add(member);
-    return [circle];
-  });
-};
+/** Places that lead back to themselves, those of one circle together, in linear time. */
+export const circles = (edges: Edges): readonly (readonly string[])[] =>
+  components(edges).filter(
+    (members) => members.length > 1 || members.some((name) => edges.get(name)?.has(name)),
+  );

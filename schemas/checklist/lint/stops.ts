@@ -2,7 +2,7 @@ import { nearest, type WordBudget, wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import { pointTexts } from "../formula-texts.ts";
 import type { Checklist, StopDefinition } from "../meta-schema.ts";
-import { pointsBehind, reachable } from "./dependencies.ts";
+import { circles, pointsBehind } from "./dependencies.ts";
 
 const targetsOf = (doc: Checklist, stop: StopDefinition): ReadonlySet<string> =>
   new Set([
@@ -10,8 +10,8 @@ const targetsOf = (doc: Checklist, stop: StopDefinition): ReadonlySet<string> =>
     ...(doc.groups ?? []).flatMap(({ id, points }) => (stop.groups?.includes(id) ? points : [])),
   ]);
 
-/** Whose verdicts and answers each point's verdict needs, stops included. */
-const needs = (doc: Checklist, stops: readonly StopDefinition[]) => {
+/** Circles of points whose answers or verdicts need one another, stops between them included. */
+const circlesOf = (doc: Checklist, stops: readonly StopDefinition[]) => {
   const behind = pointsBehind(doc);
   const edges = new Map(
     Object.entries(doc.properties).map(([name, point]) => [
@@ -19,12 +19,17 @@ const needs = (doc: Checklist, stops: readonly StopDefinition[]) => {
       new Set(pointTexts(name, point).flatMap(([, text]) => [...behind(text)])),
     ]),
   );
-  for (const stop of stops) {
-    for (const target of targetsOf(doc, stop)) {
-      for (const source of stop.after) edges.get(target)?.add(source);
-    }
+  for (const [index, stop] of stops.entries()) {
+    // A place of its own for each stop: no point is named so.
+    const between = `stop ${index}`;
+    edges.set(between, new Set(stop.after));
+    for (const target of targetsOf(doc, stop)) edges.get(target)?.add(between);
   }
-  return edges;
+  const circleOf = new Map<string, number>();
+  for (const [number, circle] of circles(edges).entries()) {
+    for (const member of circle) circleOf.set(member, number);
+  }
+  return circleOf;
 };
 
 const unknown = (
@@ -60,17 +65,12 @@ export const lintStops = (doc: Checklist): readonly Problem[] => {
   const stops = doc.stops ?? [];
   if (stops.length === 0) return [];
   const budget = wordBudget();
-  const edges = needs(doc, stops);
-  const reach = new Map(
-    [...new Set(stops.flatMap(({ after }) => after))].map((source) => [
-      source,
-      reachable(edges, source),
-    ]),
-  );
+  const circleOf = circlesOf(doc, stops);
   return stops.flatMap((stop, index) => {
     const pointer = at("/stops", index);
-    const points = [...targetsOf(doc, stop)].filter((target) =>
-      stop.after.some((source) => source === target || reach.get(source)?.has(target)),
+    const circle = circleOf.get(`stop ${index}`);
+    const points = [...targetsOf(doc, stop)].filter(
+      (target) => circle !== undefined && circleOf.get(target) === circle,
     );
     return [
       ...unknown(doc, pointer, stop, budget),
