@@ -208,7 +208,7 @@ export const FIRE_DOORS: readonly CheckedFact[] = [
   dueFact("fd-029", nfpa("5.2"), every("P1Y", "2026-01-31", "2027-01-31")),
   notOurFact(
     "fd-030",
-    origin("NFPA 80, 5.2.3.5.2: 13 since 2013, 11 in 2007 and 2010", "M", 2013),
+    origin("NFPA 80 5.2.3.5.2 (13 items since 2013; 11 in 2007/2010)", "M", 2013),
     "how many things a standard lists: a fact about the standard, no limit on a door",
   ),
   dueFact(

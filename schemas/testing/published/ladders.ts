@@ -144,7 +144,7 @@ export const LADDERS: readonly CheckedFact[] = [
   judgedFact("la-007", ARITHMETIC, exactly(7.2, 1.8)),
   judgedFact(
     "la-009",
-    origin("trigonometry; OSHA 1926.1053(b)(5)(i) from memory", "M", null, "acos 0.25"),
+    origin("trigonometry; OSHA rule from memory", "M", null, "acos 0.25"),
     // A quarter of the length is 75.52 degrees, a quarter of the height 75.96.
     leaning(75, 1, [
       [deg(75.5225), "pass"],

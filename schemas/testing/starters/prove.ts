@@ -4,6 +4,7 @@ import { lintChecklist } from "../../checklist/lint-checklist.ts";
 import { createFormulaEngine } from "../../formulas/index.ts";
 import { compileJudge } from "../../judge/compile-judge.ts";
 import type { LimitJudgement } from "../../judge/judgement.ts";
+import { createPatternEngine } from "../../patterns/index.ts";
 import { roundSignificant } from "../../shared/significant.ts";
 import { EXAMPLE_CAUTION } from "../../starters/starter.ts";
 import { convert } from "../../units/units.ts";
@@ -13,6 +14,7 @@ import { numbersOf } from "./numbers-of.ts";
 import type { StarterCase } from "./starter-case.ts";
 
 const engine = createFormulaEngine();
+const patterns = createPatternEngine();
 const without = <T>(record: Readonly<Record<string, T>>, name: string) =>
   Object.fromEntries(Object.entries(record).filter(([key]) => key !== name));
 
@@ -47,11 +49,11 @@ export const proveStarter = ({ starter, sheets, steps, numbers }: StarterCase): 
   describe(`${starter.title}`, () => {
     test("parses, has no error and no warning with or without formulas, and issues", () => {
       expect(parseChecklist(doc)).toMatchObject({ ok: true });
-      expect(lintChecklist(doc, engine)).toEqual([]);
+      expect(lintChecklist(doc, engine, patterns)).toEqual([]);
       expect(lintChecklist(doc)).toEqual([]);
       const issued = issueDocument(doc);
       expect(parseChecklist(issued)).toMatchObject({ ok: true });
-      expect(lintChecklist(issued, engine)).toEqual([]);
+      expect(lintChecklist(issued, engine, patterns)).toEqual([]);
       expect(issueDocument(issued)).toEqual(issued);
     });
 
