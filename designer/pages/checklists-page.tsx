@@ -21,6 +21,7 @@ import { emptyDocument } from "../model/draft-document.ts";
 import { sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { useChecklists, useDrafts } from "./queries.ts";
+import { StartersList } from "./starters-list.tsx";
 import { useRefused } from "./use-refused.tsx";
 
 export const printDay = (iso: string): string => {
@@ -139,6 +140,7 @@ export const ChecklistsPage = () => {
         </section>
       )}
       <NewChecklist />
+      <StartersList />
     </DeskPage>
   );
 };
