@@ -1,7 +1,7 @@
 import type { FormulaEngine } from "../../formulas/engine-type.ts";
 import { wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
-import { unitOf } from "../../units/units.ts";
+import { differenceUnit, unitOf } from "../../units/units.ts";
 import type { PointKind } from "../answer-types.ts";
 import { pointKind } from "../guards.ts";
 import type { Checklist, LimitDefinition, PointDefinition } from "../meta-schema.ts";
@@ -61,6 +61,8 @@ export const lintLimits = (
   ): readonly Problem[] => {
     const unit = point.quantity && unitOf(point.quantity.unit);
     const number = { type: "number", unit } as const;
+    // An uncertainty, or a change, of a temperature is a difference: K where the reading is in Cel.
+    const steps = { type: "number", unit: unit && differenceUnit(unit) } as const;
     // A reading held against itself would meet its limit whatever was found.
     const self = { point: name, code: "bound-of-itself" } as const;
     const wrong = wrongClauses(pointer, pointKind(point), limit);
@@ -69,8 +71,8 @@ export const lintLimits = (
     return [
       ...wrong.values(),
       ...bounds.flatMap((keyword) => formula(at(pointer, keyword), limit[keyword], number, self)),
-      ...formula(uncertainty, limit.decision?.uncertainty, number),
-      ...formula(at(pointer, "sameAsLast", "within"), limit.sameAsLast?.within, number, self),
+      ...formula(uncertainty, limit.decision?.uncertainty, steps),
+      ...formula(at(pointer, "sameAsLast", "within"), limit.sameAsLast?.within, steps, self),
       ...formula(at(pointer, "when"), limit.when, { type: "boolean" }),
       ...(limit.accept && !wrong.has("accept")
         ? lintAccept(at(pointer, "accept"), point, limit.accept)
