@@ -59,7 +59,7 @@ export function FilledForm(props: FilledFormProps) {
   );
   const cautions = document.cautions ?? NONE;
   const [read, setRead] = useState(cautionsRead || cautions.length === 0);
-  const steps = useSteps(all, judgement, answers, !read);
+  const steps = useSteps(all, judgement, filling.filled, !read);
   const { place, section, ahead, back } = steps;
   const opened = useOpened({
     place,

@@ -1,5 +1,6 @@
 import { type Answers, type Judgement, splitAnswerName } from "@roundbook/schemas";
 import { useState } from "react";
+import type { Filled } from "./model/filled.ts";
 import type { FormPoint, Section } from "./model/sections.ts";
 import { askedOf, firstOpen, nextOpen } from "./model/walk.ts";
 
@@ -21,11 +22,24 @@ export interface Steps {
   open(id: string | null): void;
 }
 
+/** Where a wait runs: a clock nobody sees would be read too late. */
+function running(
+  sections: readonly Section[],
+  answers: Answers,
+  waits: Filled["waits"],
+): Place | undefined {
+  for (const { key, points } of sections) {
+    const open = points.find(({ id }) => waits[id] !== undefined && answers[id] === undefined);
+    if (open) return { at: "section", key, open: open.id };
+  }
+  return undefined;
+}
+
 /** Walks the sections that have something to ask: cautions first, finish last. */
 export function useSteps(
   all: readonly Section[],
   judgement: Judgement,
-  answers: Answers,
+  { answers, waits }: Pick<Filled, "answers" | "waits">,
   cautions: boolean,
 ): Steps {
   const sections = askedOf(all, judgement);
@@ -33,7 +47,9 @@ export function useSteps(
     section
       ? { at: "section", key: section.key, open: firstOpen(section, answers, judgement) }
       : { at: "finish" };
-  const [kept, go] = useState<Place>(() => (cautions ? { at: "cautions" } : enter(sections[0])));
+  const [kept, go] = useState<Place>(() =>
+    cautions ? { at: "cautions" } : (running(sections, answers, waits) ?? enter(sections[0])),
+  );
 
   // A section may vanish while its answers change; what is left stands in its place.
   const index = kept.at === "section" ? sections.findIndex(({ key }) => key === kept.key) : -1;

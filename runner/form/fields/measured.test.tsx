@@ -73,6 +73,24 @@ describe("a reading after a wait", () => {
     expect(kept("hot")).toMatchObject({ elapsed: 60 });
   });
 
+  it("is where the form opens while its clock runs", async () => {
+    time = START;
+    form = await mountForm(
+      checklistOf(
+        { legionella: LEGIONELLA, hot: HOT },
+        {
+          groups: [
+            { id: "one", title: "One", points: ["legionella"] },
+            { id: "two", title: "Two", points: ["hot"] },
+          ],
+        },
+      ),
+      { now: () => time, initialWaits: { hot: { startedAt: START - 5_000 } } },
+    );
+    expect(form.page.querySelector(".point-open")?.id).toBe("point-hot");
+    expect(form.text()).toContain("0:05");
+  });
+
   it("is taken back when the wait starts again", async () => {
     await open("hot", HOT);
     await form.press("Start the clock");
