@@ -53,7 +53,7 @@ export const lintChecklist = (
     ...lintCircles(doc),
     ...lintReach(doc, names, formulas),
     ...lintGroups(doc),
-    ...lintRepeats(doc),
+    ...lintRepeats(doc, names, formulas),
     ...lintStops(doc),
     ...lintScores(doc),
     ...lintTables(doc, names),

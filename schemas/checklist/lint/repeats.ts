@@ -1,10 +1,13 @@
 import { wordsIn } from "../../formulas/compile.ts";
+import type { FormulaEngine } from "../../formulas/engine-type.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import { type FormulaText, pointTexts, repeatTexts } from "../formula-texts.ts";
 import type { Checklist, RepeatDefinition } from "../meta-schema.ts";
+import type { ChecklistNames } from "../names.ts";
 import { repeatsByPoint } from "../repeats.ts";
 import { DATE_BOUNDS } from "./dates.ts";
 import { pointsBehind } from "./dependencies.ts";
+import { formulaCheck } from "./formula-check.ts";
 
 const lintMembers = (pointer: string, repeat: RepeatDefinition): readonly Problem[] => {
   const { count, members = [], atMost } = repeat;
@@ -58,7 +61,14 @@ const lintScopes = (doc: Checklist): readonly Problem[] => {
 };
 
 /** Repeats have points and members, and their answers are named only among themselves. */
-export const lintRepeats = (doc: Checklist): readonly Problem[] => [
+export const lintRepeats = (
+  doc: Checklist,
+  names: ChecklistNames,
+  engine: FormulaEngine | undefined,
+): readonly Problem[] => [
+  ...repeatTexts(doc).flatMap(([pointer, text]) =>
+    formulaCheck(names, engine)(pointer, text, { type: "number" }),
+  ),
   ...(doc.groups ?? []).flatMap(({ points, groupAnswer, repeat }, index) => {
     if (!repeat) return [];
     const pointer = at("/groups", index);
