@@ -78,7 +78,7 @@ export function answerWords(
 
 /** Characters beside which a question still has its room on a phone; a verdict takes some too. */
 const BESIDE = { judged: 12, plain: 26 } as const;
-const IN_PARTS: ReadonlySet<string> = new Set(["choices", "readings", "sample"]);
+const IN_PARTS: ReadonlySet<string> = new Set(["choices", "date", "readings", "sample"]);
 
 /** An answer that would crowd its question out, so that it stands below. */
 export const isLong = (
