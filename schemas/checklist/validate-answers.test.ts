@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { EVERY_KIND } from "../testing/every-kind.ts";
 import { compileAnswers } from "../validate/index.ts";
-import { parseParticulars } from "./parse-particulars.ts";
 import { validateAnswers } from "./validate-answers.ts";
 
 const compiled = compileAnswers(EVERY_KIND);
@@ -86,21 +85,12 @@ it.each([null, [], "ok", 3])("answers that are no object are refused: %j", (answ
   expect(validateAnswers(EVERY_KIND, answers)).toHaveLength(1);
 });
 
-it("particulars keep to their definitions; one that is not given is no problem", () => {
-  const definitions = {
-    length: { title: "Length", type: "number" as const, unit: "m", minimum: 0.5, maximum: 100 },
-    class: { title: "Class", enum: ["I", "II"] },
-    rungs: { title: "Rungs", type: "integer" as const },
-  };
-  const codes = (values: Record<string, unknown>) =>
-    parseParticulars(definitions, values).map(({ pointer, code }) => `${pointer} ${code}`);
-  expect(codes({})).toEqual([]);
-  expect(codes({ length: 0.5, class: "I", rungs: 3 })).toEqual([]);
-  expect(codes({ length: "10", class: "III", rungs: 2.5, constructor: 1 })).toEqual([
-    "/length particular-wrong-type",
-    "/class particular-not-allowed",
-    "/rungs particular-wrong-type",
-    "/constructor unknown-particular",
-  ]);
-  expect(codes({ length: 100.1 })).toEqual(["/length particular-too-large"]);
-});
+it.each(["__proto__", "constructor@1", "toString", "intact@__proto__"])(
+  "an own key named %s is an answer to no question",
+  (name) => {
+    const answers: unknown = JSON.parse(`{${JSON.stringify(name)}: {"value": 1}}`);
+    expect(validateAnswers(EVERY_KIND, answers)).toHaveLength(1);
+    expect(compiled(answers)).toHaveLength(1);
+    expect(Object.hasOwn(Object.prototype, "value")).toBe(false);
+  },
+);
