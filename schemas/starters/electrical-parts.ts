@@ -133,9 +133,11 @@ export const INSULATION_VOLTAGE: PointDefinition = {
       basis: "500 V DC, training pages on in-service testing",
     },
     {
-      accept: ["500", "250", "none"],
+      accept: ["250", "none"],
       when: "asset.surge_protected",
-      basis: "250 V where surge protection would be hurt, or only the current: common practice",
+      severity: "advisory",
+      basis:
+        "250 V where surge protection would be hurt, or only the current: common practice, no source",
     },
   ],
   grade: OBSERVATION,

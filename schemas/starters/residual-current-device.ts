@@ -92,6 +92,7 @@ export const RESIDUAL_CURRENT_DEVICE: Starter = {
         oneOf: [
           { const: "five times", title: "Five times the rated residual current" },
           { const: "250 mA", title: "250 mA, as its maker says" },
+          { const: "another", title: "Another current" },
           { $ref: "#/$defs/absent" },
         ],
         limits: [

@@ -44,6 +44,7 @@ class Exercised {
 export const proveStarter = ({ starter, sheets, steps, numbers }: StarterCase): void => {
   const { checklist: doc } = starter;
   const judge = compileJudge(doc, engine);
+  const faultsOf = compileAnswers(doc);
   const exercised = new Exercised();
 
   describe(`${starter.title}`, () => {
@@ -72,7 +73,7 @@ export const proveStarter = ({ starter, sheets, steps, numbers }: StarterCase): 
     });
 
     test.each(Object.entries(sheets))("a filled-in sheet passes: %s", (_, sheet) => {
-      expect(compileAnswers(doc)(sheet.answers)).toEqual([]);
+      expect(faultsOf(sheet.answers)).toEqual([]);
       const judged = judge.judge(sheet);
       expect(judged.problems).toEqual([]);
       expect([judged.overall, judged.complete]).toEqual(["pass", true]);
@@ -111,7 +112,7 @@ export const proveStarter = ({ starter, sheets, steps, numbers }: StarterCase): 
       const sheet = sheets[name];
       if (sheet === undefined) throw new RangeError(`no sheet ${name}`);
       const answers = { ...sheet.answers, [point]: answer };
-      expect(compileAnswers(doc)(answers)).toEqual([]);
+      expect(faultsOf(answers)).toEqual([]);
       const judged = judge.judge({ ...sheet, answers });
       expect(judged.points[meant]?.verdict).toBe(verdict);
       if (verdict === "fail") expect(judged.overall).toBe("fail");
