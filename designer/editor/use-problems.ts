@@ -2,6 +2,7 @@ import {
   type ChecklistRow,
   type FormulaEngine,
   lintChecklist,
+  type PatternEngine,
   type Problem,
   reusedPoints,
   usesFormulas,
@@ -25,6 +26,25 @@ export const useEngine = (document: DraftDocument, asked = false): FormulaEngine
   return engine;
 };
 
+const hasPattern = ({ properties, particulars = {} }: DraftDocument): boolean =>
+  [...Object.values(properties), ...Object.values(particulars)].some(
+    ({ pattern }) => pattern !== undefined,
+  );
+
+/** The engine that says which patterns can be run, once a checklist has one. */
+const usePatterns = (document: DraftDocument): PatternEngine | undefined => {
+  const [engine, setEngine] = useState<PatternEngine>();
+  const needed = useMemo(() => hasPattern(document), [document]);
+  useEffect(() => {
+    if (!needed || engine) return;
+    void import("@roundbook/schemas/patterns").then(({ createPatternEngine }) => {
+      const made = createPatternEngine();
+      setEngine(() => made);
+    });
+  }, [needed, engine]);
+  return engine;
+};
+
 const NO_ISSUE: readonly ChecklistRow[] = [];
 
 /** What stands in the way of issuing, found while typing; the server's own findings beside it. */
@@ -35,10 +55,11 @@ export const useProblems = (
   issues: readonly ChecklistRow[] = NO_ISSUE,
 ): readonly Problem[] => {
   const looked = useDeferredValue(document);
+  const patterns = usePatterns(looked);
   return useMemo(() => {
-    const linted = [...lintChecklist(looked, engine), ...reusedPoints(issues, looked)];
+    const linted = [...lintChecklist(looked, engine, patterns), ...reusedPoints(issues, looked)];
     // What the server said of an older text is only repeated where this one still has the place.
     const standing = served.filter(({ code }) => !linted.some((one) => one.code === code));
     return problemsOf(looked, linted, looked === document ? standing : []);
-  }, [looked, document, engine, served, issues]);
+  }, [looked, document, engine, patterns, served, issues]);
 };
