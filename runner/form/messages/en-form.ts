@@ -136,7 +136,6 @@ export const FORM_WORDS = {
   "wait.closed": "opens after the start",
 
   "stop.kept": "kept, not counted: {answer}",
-  "stop.says": "Not asked after “{by}”: {say}",
 
   "repeat.part": "{group}, part {number} of {count}",
   "repeat.unknown": "How many there are cannot be told.",
@@ -145,8 +144,6 @@ export const FORM_WORDS = {
   "pending.title": "Pending",
   "pending.says": "Pending: result awaited of {count} {count|sample|samples}.",
   "pending.none": "No verdict until then.",
-
-  "language.label": "Language of the checklist",
 
   "text.label": "Write a line",
 

@@ -11,6 +11,5 @@ export const VERDICT_WORDS = {
   "tally.advisory": "{count} advisory",
   "tally.fail": "{count} fail",
   "tally.undecided": "{count} undecided",
-  "tally.pending": "{count} pending",
   "tally.not-counted": "{count} not counted",
 } as const;
