@@ -36,6 +36,12 @@ test("a bound reads with titles, and a name without a title stands as it is", ()
   );
 });
 
+test("a choice between two reads on as then and else, however it is spaced", () => {
+  const words = "protection class is I, then allowance for joints, else 2 × r_per_m";
+  expect(formulaWords(lead, "asset.class == 'I' ? joints : 2 * r_per_m")).toBe(words);
+  expect(formulaWords(lead, "asset.class == 'I'?joints:2 * r_per_m")).toBe(words);
+});
+
 test("what nothing is called stays as it was typed", () => {
   expect(formulaWords(lead, "asset.lenght * 2")).toBe("asset.lenght × 2");
   expect(formulaWords(lead, "constructor")).toBe("constructor");

@@ -15,6 +15,12 @@ const OPERATORS: ReadonlyMap<string, string> = new Map([
   ["-", "−"],
 ]);
 
+/** "when it is a certificate, then its gap, else 4 mm". */
+const BRANCHES: ReadonlyMap<string, string> = new Map([
+  ["?", ", then"],
+  [":", ", else"],
+]);
+
 const member = <T>(map: Readonly<Record<string, T>> | undefined, name: string): T | undefined =>
   map && Object.hasOwn(map, name) ? map[name] : undefined;
 
@@ -51,9 +57,11 @@ export const formulaWords = (document: DraftDocument, source: string): string =>
     .map((token) => {
       if (/^['"]/.test(token)) return choiceTitle(document, token.slice(1, -1));
       if (token === "!") return "not ";
-      return OPERATORS.get(token) ?? nameWords(document, token) ?? token;
+      return BRANCHES.get(token) ?? OPERATORS.get(token) ?? nameWords(document, token) ?? token;
     })
     .join("")
+    .replace(/\s*(, (?:then|else))(?=\S)/g, "$1 ")
+    .replace(/\s+(?=, (?:then|else))/g, "")
     .replace(/\s+/g, " ")
     .trim();
 

@@ -1,7 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { STARTERS } from "@roundbook/schemas/starters";
-import { parseChecklist } from "@roundbook/schemas/validate";
 import { describe, expect, test } from "vitest";
 import { tempFolder } from "../store/testing/temp-store.ts";
 import { commandLineOf } from "./testing/run.ts";
@@ -13,18 +12,15 @@ describe("starters on the command line", () => {
     expect(out.map((line) => JSON.parse(line).key)).toEqual(STARTERS.map(({ key }) => key));
   });
 
-  test("are printed as well-formed documents, which issuing reads", async () => {
+  test("are printed as the document that issuing reads, and nothing stands in the way of any", async () => {
     const folder = tempFolder();
     const run = commandLineOf(join(folder, "data"));
-    for (const { key } of STARTERS) {
-      const { out } = await run(["starter", key]);
-      expect([key, parseChecklist(JSON.parse(out.join("\n")))]).toMatchObject([key, { ok: true }]);
-    }
-    const [first] = STARTERS;
     const file = join(folder, "starter.json");
-    writeFileSync(file, (await run(["starter", first?.key ?? ""])).out.join("\n"));
-    const issued = await run(["issue", file, "--json"]);
-    expect([issued.err, issued.status]).toEqual([[], 0]);
+    for (const { key } of STARTERS) {
+      writeFileSync(file, (await run(["starter", key])).out.join("\n"));
+      const issued = await run(["issue", file, "--json"]);
+      expect([key, issued.err, issued.status]).toEqual([key, [], 0]);
+    }
   });
 
   test("of an unknown key are told by the keys there are", async () => {
