@@ -112,3 +112,12 @@ test("a damaged flex stops the tests of the lead and of each socket outlet", () 
   for (const name of ["polarity", "insulation", "socket@1", "earth_continuity@1"])
     expect([name, points[name]?.verdict]).toEqual([name, null]);
 });
+
+test("a lead without its earth at any socket outlet is not plugged in", () => {
+  const judged = judge.judge({
+    particulars: { ...LEAD, rcd: true },
+    answers: { ...TESTED, "earth_continuity@2": ohm(5), rcd_trip: ms(28) },
+  });
+  expect(judged.overall).toBe("fail");
+  expect(judged.points.rcd_trip).toMatchObject({ asked: false, verdict: null });
+});

@@ -130,7 +130,7 @@ export const EXTENSION_LEAD: Starter = {
         say: DAMAGE_STOPS,
       },
       {
-        after: ["polarity", "insulation"],
+        after: ["polarity", "insulation", "socket", "earth_continuity"],
         on: ["fail"],
         groups: ["live_tests"],
         say: EARTH_STOPS,
