@@ -3,8 +3,8 @@ import type { Checklist, PointDefinition } from "../meta-schema.ts";
 import { circles, pointsBehind } from "./dependencies.ts";
 
 /** What a formula sees of a point depends on these texts of it. */
-const deciding = ({ ask, calculate }: PointDefinition): readonly string[] =>
-  [ask?.when, calculate].filter((text) => text !== undefined);
+const deciding = ({ ask, calculate, several }: PointDefinition): readonly string[] =>
+  [ask?.when, calculate, several?.count].filter((text) => typeof text === "string");
 
 /**
  * Points that wait for one another: worked out from each other, or each asked only when the other
@@ -24,9 +24,10 @@ export const lintCircles = (doc: Checklist): readonly Problem[] => {
     const circle = Object.keys(doc.properties).filter((name) => members.includes(name));
     const [first = ""] = circle;
     const point = doc.properties[first];
-    const keyword = point?.calculate === undefined ? ["ask", "when"] : ["calculate"];
-    const pointer = at("/properties", first, ...keyword);
     const when = point?.ask?.when;
+    const counted = when === undefined ? ["several", "count"] : ["ask", "when"];
+    const keyword = point?.calculate === undefined ? counted : ["calculate"];
+    const pointer = at("/properties", first, ...keyword);
     const asksItself = when !== undefined && behind(when).has(first);
     if (circle.length === 1 && point?.calculate === undefined && asksItself) return [];
     const names = circle.map((name) => `answers.${name}`);

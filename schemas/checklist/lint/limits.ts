@@ -59,7 +59,8 @@ export const lintLimits = (
     point: PointDefinition,
     limit: LimitDefinition,
   ): readonly Problem[] => {
-    const unit = point.quantity && unitOf(point.quantity.unit);
+    // A grade or a count is a plain number: a bound in ohms says nothing of it.
+    const unit = unitOf(point.quantity?.unit ?? "1");
     const number = { type: "number", unit } as const;
     // An uncertainty, or a change, of a temperature is a difference: K where the reading is in Cel.
     const steps = { type: "number", unit: unit && differenceUnit(unit) } as const;
@@ -94,7 +95,10 @@ export const lintLimits = (
     return [
       ...formula(at(pointer, "ask", "when"), point.ask?.when, { type: "boolean" }, asked),
       ...formula(at(pointer, "calculate"), point.calculate, { type: "number", unit }),
-      ...formula(at(pointer, "several", "count"), point.several?.count, { type: "number" }),
+      ...formula(at(pointer, "several", "count"), point.several?.count, {
+        type: "number",
+        unit: unitOf("1"),
+      }),
       ...limits.flatMap((limit, index) =>
         lintLimit(at(pointer, "limits", index), name, point, limit),
       ),

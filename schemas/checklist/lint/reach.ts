@@ -12,7 +12,7 @@ import type { ChecklistNames } from "../names.ts";
 
 const MOST_COMBINATIONS = 4096;
 /** For all the conditions of one document: some tenths of a second. */
-const MOST_EVALUATIONS = 200_000;
+const MOST_EVALUATIONS = 100_000;
 
 /** Everything a name can be; null for a number or a free text. */
 const domainOf = (type: NameType | undefined): readonly Scalar[] | null =>

@@ -1,6 +1,7 @@
 import { wordsIn } from "../../formulas/compile.ts";
 import type { FormulaEngine } from "../../formulas/engine-type.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
+import { unitOf } from "../../units/units.ts";
 import { type FormulaText, pointTexts, repeatTexts } from "../formula-texts.ts";
 import type { Checklist, RepeatDefinition } from "../meta-schema.ts";
 import type { ChecklistNames } from "../names.ts";
@@ -67,7 +68,7 @@ export const lintRepeats = (
   engine: FormulaEngine | undefined,
 ): readonly Problem[] => [
   ...repeatTexts(doc).flatMap(([pointer, text]) =>
-    formulaCheck(names, engine)(pointer, text, { type: "number" }),
+    formulaCheck(names, engine)(pointer, text, { type: "number", unit: unitOf("1") }),
   ),
   ...(doc.groups ?? []).flatMap(({ points, groupAnswer, repeat }, index) => {
     if (!repeat) return [];

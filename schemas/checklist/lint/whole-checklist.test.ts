@@ -141,3 +141,26 @@ it("names that every object inherits are points only where they are given", () =
   expect(found).toContain("/stops/1/after/0 stop-unknown-point");
   expect(found).toContain(`${point("label", "ask", "when")} unknown-name`);
 });
+
+it("differences of temperatures are in kelvins, on a scale of degrees too", () => {
+  const limits = [
+    { min: 50, decision: { rule: "guarded-acceptance", uncertainty: "spread" }, basis: "b" },
+    { sameAsLast: { within: "spread" }, basis: "b" },
+  ];
+  const warm = { $ref: "#/$defs/reading", title: "Warm", quantity: { unit: "Cel" }, limits };
+  const told = (unit: string) =>
+    codes({ "/values/spread": { unit, const: 0.5 }, [point("warm")]: warm }).filter((code) =>
+      code.endsWith("unit-mismatch"),
+    );
+  expect(told("K")).toEqual([]);
+  expect(told("Cel")).toHaveLength(2);
+});
+
+it("a number of readings that waits for those readings is a circle", () => {
+  const changes = {
+    "/particulars/sockets/minimum": 2,
+    [point("loops", "quantity", "unit")]: "1",
+    [point("loops", "several", "count")]: "answers.loops",
+  };
+  expect(codes(changes)).toContain(`${point("loops", "several", "count")} value-cycle`);
+});
