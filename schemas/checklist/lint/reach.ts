@@ -18,18 +18,12 @@ const MOST_EVALUATIONS = 100_000;
 const domainOf = (type: NameType | undefined): readonly Scalar[] | null =>
   type?.type === "boolean" ? [true, false] : (type?.options ?? null);
 
-const contextOf = (given: readonly (readonly [string, Scalar])[]): FormulaContext => {
-  const part = (prefix: string) =>
-    Object.assign(
-      Object.create(null),
-      Object.fromEntries(
-        given.flatMap(([name, value]) =>
-          name.startsWith(prefix) ? [[name.slice(prefix.length), value]] : [],
-        ),
-      ),
-    );
-  return { asset: part("asset."), answers: part("answers."), values: Object.create(null) };
-};
+/** One name of a condition, everything it can be, and where the condition looks for it. */
+interface Choice {
+  readonly name: string;
+  readonly domain: readonly Scalar[];
+  readonly part: Record<string, Scalar>;
+}
 
 /** Conditions that no particulars and answers fulfil, as far as all their names are enumerated. */
 class Reach {
@@ -53,17 +47,32 @@ class Reach {
   }
 
   #alwaysFalse(formula: CompiledFormula): boolean {
-    let combinations: readonly (readonly (readonly [string, Scalar])[])[] = [[]];
-    for (const name of formula.names) {
-      const domain = /^(asset|answers)\./.test(name) ? domainOf(this.#names.types.get(name)) : null;
-      if (!domain || combinations.length * domain.length > MOST_COMBINATIONS) return false;
-      combinations = combinations.flatMap((given) =>
-        domain.map((value) => [...given, [name, value] as const]),
-      );
+    const asset: Record<string, Scalar> = Object.create(null);
+    const answers: Record<string, Scalar> = Object.create(null);
+    const choices: Choice[] = [];
+    let combinations = 1;
+    for (const full of formula.names) {
+      const [part, name] = full.split(".");
+      const domain = domainOf(this.#names.types.get(full));
+      if (name === undefined || !domain) return false;
+      choices.push({ name, domain, part: part === "asset" ? asset : answers });
+      combinations *= domain.length;
+      if (combinations > MOST_COMBINATIONS) return false;
     }
-    this.#left -= combinations.length;
-    if (this.#left < 0) return false;
-    return combinations.every((given) => formula.evaluate(contextOf(given)) === false);
+    const context: FormulaContext = { asset, answers, values: Object.create(null) };
+    for (let number = 0; number < combinations; number += 1) {
+      if (this.#left === 0) return false;
+      this.#left -= 1;
+      // Each combination is a number, a digit for every name.
+      let rest = number;
+      for (const { name, domain, part } of choices) {
+        const value = domain[rest % domain.length];
+        if (value !== undefined) part[name] = value;
+        rest = Math.floor(rest / domain.length);
+      }
+      if (formula.evaluate(context) !== false) return false;
+    }
+    return true;
   }
 }
 
