@@ -5,7 +5,8 @@ const beside = (name: string) => [`${name}/**/*.test.ts`, `${name}/**/*.test.tsx
 const exclude = ["**/node_modules/**", "**/dist/**", "**/.cache/**"];
 
 const unit = (name: string, environment: "node" | "happy-dom") => ({
-  test: { name, environment, include: beside(name), exclude, setupFiles },
+  // Property tests share two busy cores: how long one takes says nothing.
+  test: { name, environment, include: beside(name), exclude, setupFiles, testTimeout: 60_000 },
 });
 
 export default defineConfig({
