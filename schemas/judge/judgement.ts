@@ -57,6 +57,8 @@ export interface PointJudgement {
   readonly asked: boolean;
   /** What was worked out: a calculated point, or what stands for several readings; in its unit. */
   readonly value?: number;
+  /** How a calculated point was worked out, with its numbers, such as "62 − 52". */
+  readonly working?: string;
 }
 
 /** The members of a repeat, as this inspection has them. */

@@ -20,12 +20,14 @@ function dayOf(bound: DateBound): (run: Days) => number | ReturnType<typeof fail
     const day = parseCivilDate(bound);
     return () => day ?? failure("wrong-type", { name: bound, expected: "date" });
   }
-  const { from, plus, minus } = bound;
+  const { from: name, plus, minus } = bound;
   return (run) => {
-    const day = run.day(from);
+    const day = run.day(name);
     if (isFailure(day)) return day;
-    const later = plus === undefined ? (day as CivilDate) : addDuration(day as CivilDate, plus);
-    return minus === undefined ? later : subtractDuration(later, minus);
+    // Taken off first: a month less a day before 29 March is 1 March, not 28 February.
+    const from = day as CivilDate;
+    const earlier = minus === undefined ? from : subtractDuration(from, minus);
+    return plus === undefined ? earlier : addDuration(earlier, plus);
   };
 }
 
