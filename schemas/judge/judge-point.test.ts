@@ -52,8 +52,8 @@ describe("what was not read is never a pass", () => {
     expect(why(MAX_2, answer)).toEqual([verdict, code]);
   });
 
-  test("a reading that also claims to be absent is judged as a reading", () => {
-    expect(why(MAX_2, { value: 3, unit: "Ohm", ...absent("not-applicable") })[0]).toBe("fail");
+  test("a reading that also claims to be absent is neither: it is not well formed, and not excused", () => {
+    expect(why(MAX_2, { value: 3, unit: "Ohm", ...absent("not-applicable") })[0]).toBe("undecided");
   });
 
   test("a point named like a method is undecided when missing", () => {

@@ -1,9 +1,11 @@
+import { isAbsence } from "../checklist/answer-shape.ts";
 import { ABSENCE_REASONS, type PointKind } from "../checklist/answer-types.ts";
 import type { PointDefinition } from "../checklist/meta-schema.ts";
 import { parseCivilDate } from "../due/civil.ts";
 import { isPlain } from "../shared/measure.ts";
+import { INSTANT } from "../shared/patterns.ts";
 import { type Given, MISSING, own, type ReadAnswer, unusable } from "./given.ts";
-import { type Members, type ReadMembers, readReading } from "./read-reading.ts";
+import { hasOnly, type Members, type ReadMembers, readReading } from "./read-reading.ts";
 
 const CONTENT: Given = { is: "content" };
 
@@ -15,11 +17,8 @@ const ABSENT = new Map<unknown, Given>(
 const membersOf = (answer: unknown): Members | undefined =>
   typeof answer === "object" && answer !== null && isPlain(answer) ? answer : undefined;
 
-/** An object that says both an answer and an absence is read as the answer it holds. */
-const absence = ({ absent, value, sample, signedBy }: Members): Given | undefined =>
-  absent === undefined || (value ?? sample ?? signedBy) !== undefined
-    ? undefined
-    : ABSENT.get(own(absent, "reason"));
+const absence = (members: Members): Given | undefined =>
+  isAbsence(members) ? ABSENT.get(own(members.absent, "reason")) : undefined;
 
 function readWord(point: PointDefinition, kind: PointKind): ReadMembers {
   const words = (point.oneOf ?? []).flatMap((choice) => ("const" in choice ? [choice.const] : []));
@@ -41,6 +40,7 @@ function readWords(point: PointDefinition): ReadMembers {
     const stranger = answer.find((word) => !known.has(word));
     if (stranger !== undefined)
       return unusable("not-among-choices", { answer: String(stranger), choices });
+    if (new Set(answer).size < answer.length) return unusable("not-an-answer", { kind: "choices" });
     return { is: "words", values: answer as readonly string[] };
   };
 }
@@ -80,11 +80,17 @@ function readReadings(point: PointDefinition): ReadMembers {
   };
 }
 
+const SAMPLE: ReadonlySet<string> = new Set(["sample", "takenAt", "result"]);
+const MOMENT = new RegExp(INSTANT);
+const isMoment = (value: unknown): boolean =>
+  value === undefined || (typeof value === "string" && MOMENT.test(value));
+
 function readSample(point: PointDefinition): ReadMembers {
   const readResult = readReading(point);
   return (_, members) => {
-    const { sample, result } = members ?? {};
-    if (typeof sample !== "string" || sample.trim() === "")
+    const { sample, takenAt, result } = members ?? {};
+    const isLabelled = typeof sample === "string" && sample.trim() !== "";
+    if (!isLabelled || !isMoment(takenAt) || !hasOnly(members ?? {}, SAMPLE))
       return unusable("not-an-answer", { kind: "sample" });
     return result === undefined ? { is: "pending", sample } : readResult(result, membersOf(result));
   };
@@ -140,9 +146,11 @@ function readerOf(point: PointDefinition, kind: PointKind): ReadMembers {
 /** Prepares the reading of one point's answers. */
 export function answerReader(point: PointDefinition, kind: PointKind): ReadAnswer {
   const read = readerOf(point, kind);
+  // A choice is one of its options, and an absence only where it is among them.
+  const isAbsent = kind !== "choice" || point.oneOf?.some((option) => "$ref" in option) === true;
   return (answer) => {
     if (answer === undefined || answer === null) return MISSING;
     const members = membersOf(answer);
-    return (members && absence(members)) ?? read(answer, members);
+    return (isAbsent && members && absence(members)) || read(answer, members);
   };
 }

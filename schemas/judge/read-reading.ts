@@ -11,6 +11,7 @@ export interface Members {
   readonly comparator?: unknown;
   readonly elapsed?: unknown;
   readonly sample?: unknown;
+  readonly takenAt?: unknown;
   readonly result?: unknown;
   readonly signedBy?: unknown;
   readonly absent?: unknown;
@@ -20,6 +21,18 @@ export type ReadMembers = (answer: unknown, members: Members | undefined) => Giv
 
 const isComparator = (value: unknown): value is Comparator =>
   (COMPARATORS as readonly unknown[]).includes(value);
+
+const LONGEST_WAIT = 86_400;
+const isElapsed = (value: unknown): boolean =>
+  value === undefined || (typeof value === "number" && value >= 0 && value <= LONGEST_WAIT);
+
+const READING: ReadonlySet<string> = new Set(["value", "unit", "comparator", "elapsed"]);
+
+/** Whether an answer has no members but those of its kind: with others it is not well formed. */
+export const hasOnly = (members: object, known: ReadonlySet<string>): boolean => {
+  for (const name in members) if (!known.has(name)) return false;
+  return true;
+};
 
 type Wait = NonNullable<NonNullable<PointDefinition["ask"]>["wait"]>;
 
@@ -40,8 +53,8 @@ export function readReading({ quantity, ask }: PointDefinition): ReadMembers {
   const known = to !== undefined && unitOf(to) !== undefined;
   const wait = ask?.wait;
   return (_, members) => {
-    const { value, unit, comparator = "" } = members ?? {};
-    if (typeof value !== "number" || typeof unit !== "string")
+    const { value, unit, comparator = "", elapsed } = members ?? {};
+    if (typeof value !== "number" || typeof unit !== "string" || !hasOnly(members ?? {}, READING))
       return unusable("not-an-answer", { kind: "reading" });
     if (comparator !== "" && !isComparator(comparator))
       return unusable("not-an-answer", { kind: "reading" });
@@ -49,6 +62,8 @@ export function readReading({ quantity, ask }: PointDefinition): ReadMembers {
     if (converted === undefined) return unusable("unit-not-convertible", { unit, to: to ?? null });
     if (!Number.isFinite(converted)) return unusable("not-finite-reading", {});
     const number: Given = { is: "number", value: roundSignificant(converted), comparator };
-    return wait === undefined ? number : (untimely(wait, members?.elapsed) ?? number);
+    const mistimed = wait === undefined ? undefined : untimely(wait, elapsed);
+    if (mistimed !== undefined) return mistimed;
+    return isElapsed(elapsed) ? number : unusable("not-an-answer", { kind: "reading" });
   };
 }
