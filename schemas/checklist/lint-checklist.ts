@@ -2,6 +2,7 @@ import type { FormulaEngine } from "../formulas/engine-type.ts";
 import type { PatternEngine } from "../patterns/engine-type.ts";
 import { LINT_CODES } from "../shared/codes/lint-codes.ts";
 import type { Problem } from "../shared/problem.ts";
+import { lintCalculations } from "./lint/calculations.ts";
 import { lintCircles } from "./lint/circles.ts";
 import { lintGroups } from "./lint/groups.ts";
 import { lintIncludes } from "./lint/includes.ts";
@@ -52,6 +53,7 @@ export const lintChecklist = (
     ...lintPatterns(doc, patterns),
     ...lintCircles(doc),
     ...lintReach(doc, names, formulas),
+    ...lintCalculations(doc),
     ...lintGroups(doc),
     ...lintRepeats(doc, names, formulas),
     ...lintStops(doc),

@@ -62,6 +62,10 @@ export const CHECKLIST_WORDS = {
   "stop-without-verdict": "“{point}” never has a verdict, so it stops nothing.",
   "stop-stops-itself": "Stopped by themselves: {points}.",
   "repeat-duplicate-member": "“{id}” is there twice.",
+  "too-many-answers":
+    "One sheet may ask for {most} answers; an inspection holds {limit}. Say how many members there are at most.",
+  "calculation-without-answer":
+    "Worked out from what is known of the asset alone: it passes or fails without anybody looking.",
   "repeat-without-points": "Repeats nothing: the group has no point.",
   "repeat-group-answer": "A group that repeats is answered one by one, never by one declaration.",
   "repeated-name-outside":

@@ -5,7 +5,7 @@ import { unitOf } from "../../units/units.ts";
 import { type FormulaText, pointTexts, repeatTexts } from "../formula-texts.ts";
 import type { Checklist, RepeatDefinition } from "../meta-schema.ts";
 import type { ChecklistNames } from "../names.ts";
-import { repeatsByPoint } from "../repeats.ts";
+import { MOST_MEMBERS, repeatsByPoint } from "../repeats.ts";
 import { DATE_BOUNDS } from "./dates.ts";
 import { pointsBehind } from "./dependencies.ts";
 import { formulaCheck } from "./formula-check.ts";
@@ -61,6 +61,22 @@ const lintScopes = (doc: Checklist): readonly Problem[] => {
   ];
 };
 
+/** Answers that one inspection can hold. */
+const MOST_ANSWERS = 1000;
+
+/** Points times members: a sheet that no inspection could hold is not issued. */
+const lintSize = (doc: Checklist): readonly Problem[] => {
+  const repeats = repeatsByPoint(doc);
+  let most = 0;
+  for (const name of Object.keys(doc.properties)) {
+    const { members, count, atMost = MOST_MEMBERS } = repeats.get(name)?.repeat ?? { count: 1 };
+    most += members?.length ?? (typeof count === "number" ? count : atMost);
+  }
+  return most > MOST_ANSWERS
+    ? [problem("/groups", "too-many-answers", { most, limit: MOST_ANSWERS })]
+    : [];
+};
+
 /** Repeats have points and members, and their answers are named only among themselves. */
 export const lintRepeats = (
   doc: Checklist,
@@ -79,5 +95,6 @@ export const lintRepeats = (
       ...lintMembers(at(pointer, "repeat"), repeat),
     ];
   }),
+  ...lintSize(doc),
   ...lintScopes(doc),
 ];

@@ -33,6 +33,10 @@ export const LINT_WORDS = {
   "stop-without-verdict": "{point} has no verdict that could stop anything",
   "stop-stops-itself": "these points stop themselves: {points}",
   "repeat-duplicate-member": "two members have the id {id}",
+  "too-many-answers":
+    "one sheet may ask for {most} answers, and an inspection holds {limit}: say how many members there are at most",
+  "calculation-without-answer":
+    "it is worked out from particulars alone: it passes or fails without anybody looking",
   "repeat-without-points": "the repeat has no points to repeat",
   "repeat-group-answer": "a repeat is not answered as a group",
   "repeated-name-outside":
