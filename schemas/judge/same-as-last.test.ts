@@ -120,11 +120,11 @@ describe("the same as last time", () => {
         },
       },
     });
-    const after = (value: number, previous: Answers) =>
+    const overall = (value: number, previous: Answers) =>
       judge.judge({ particulars: {}, answers: { x: mm(value) }, previous }).overall;
-    expect(after(10, { x: mm(10.1) })).toBe("pass");
-    expect(after(10, { x: mm(10.2) })).toBe("fail");
+    expect(overall(10, { x: mm(10.1) })).toBe("pass");
+    expect(overall(10, { x: mm(10.2) })).toBe("fail");
     // What somebody wrote for it then is nobody's reading either.
-    expect(after(10, { twice: mm(20) })).toBe("undecided");
+    expect(overall(10, { twice: mm(20) })).toBe("undecided");
   });
 });

@@ -52,13 +52,16 @@ describe("a reading that has its time", () => {
       ask: { wait: { atLeast: 60 } },
       limits: [{ max: 20 }],
     };
-    const after = (...times: number[]) =>
+    const readAfter = (...times: number[]) =>
       judgeOne(
         point,
         times.map((elapsed) => ({ value: 1, unit: "Cel", elapsed })),
       );
-    expect(after(60, 61).verdict).toBe("pass");
-    expect(after(60, 59)).toMatchObject({ verdict: "undecided", why: { code: "read-too-early" } });
+    expect(readAfter(60, 61).verdict).toBe("pass");
+    expect(readAfter(60, 59)).toMatchObject({
+      verdict: "undecided",
+      why: { code: "read-too-early" },
+    });
   });
 
   test("that asks for no wait is judged whatever time stands beside it", () => {
