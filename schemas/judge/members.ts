@@ -13,6 +13,15 @@ const numbered = ({ each }: PreparedRepeat, count: number): readonly Member[] =>
     title: `${each} ${index + 1}`,
   }));
 
+const NUMBER = /^\d+$/;
+
+/** Numbers by size and before words: one order, whatever order the answers came in. */
+function inOrder(a: string, b: string): number {
+  const numbers = Number(NUMBER.test(b)) - Number(NUMBER.test(a));
+  if (numbers !== 0) return numbers;
+  return (NUMBER.test(a) && Number(a) - Number(b)) || (a < b ? -1 : 1);
+}
+
 /** Members that somebody answered for: shown and judged, though nobody knows how many there are. */
 function answered({ each, points, atMost }: PreparedRepeat, answers: object): readonly Member[] {
   const own = new Set(points.map(({ id }) => id));
@@ -20,9 +29,8 @@ function answered({ each, points, atMost }: PreparedRepeat, answers: object): re
   for (const name of Object.keys(answers)) {
     const { point, member } = splitAnswerName(name);
     if (member !== null && own.has(point) && IS_MEMBER.test(member)) ids.add(member);
-    if (ids.size >= atMost) break;
   }
-  const sorted = [...ids].sort((a, b) => Number(a) - Number(b) || (a < b ? -1 : 1));
+  const sorted = [...ids].sort(inOrder).slice(0, atMost);
   return sorted.map((id) => ({ id, title: `${each} ${id}` }));
 }
 
