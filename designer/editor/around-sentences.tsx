@@ -10,7 +10,7 @@ import { useEffect, useState } from "react";
 import { e } from "../messages/editor.ts";
 import { setMember } from "../model/commands.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
 import { ParticularSentences } from "./particular-sentences.tsx";

@@ -3,7 +3,7 @@ import type { ScoreDefinition } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
 import { f } from "../messages/facts.ts";
 import { duration, nextWords } from "../model/fact-words.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 import { type Band, changeBand, readNext, removeBand } from "../model/score-edit.ts";
 import { ChoiceEdit, OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";

@@ -6,7 +6,7 @@ import type { DraftDocument } from "../model/draft-document.ts";
 import { optionsOf, withOptions } from "../model/draft-document.ts";
 import { formulaWords } from "../model/formula-words.ts";
 import { nameFor } from "../model/names.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 import { readUnit } from "../model/read-unit.ts";
 import { readCount, setSeveral } from "../model/several-edit.ts";
 import { ChoiceEdit, OpenBlank, TextEdit } from "./blanks.tsx";

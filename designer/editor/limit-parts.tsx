@@ -20,7 +20,7 @@ import {
   setBound,
 } from "../model/limit-edit.ts";
 import { boundWords, choiceWords } from "../model/limit-sentence.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 import { ChoiceEdit, ManyEdit, OpenBlank, TextEdit } from "./blanks.tsx";
 import { FormulaEdit } from "./formula-edit.tsx";
 

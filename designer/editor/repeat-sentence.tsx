@@ -4,7 +4,7 @@ import type { ReactNode } from "react";
 import { e } from "../messages/editor.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { formulaWords } from "../model/formula-words.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 import { membersFrom, repeatHow, repeatOf, setRepeat } from "../model/repeat-edit.ts";
 import { readCount } from "../model/several-edit.ts";
 import { ChoiceEdit, OpenBlank, TextEdit, useOpened } from "./blanks.tsx";

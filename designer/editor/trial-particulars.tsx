@@ -17,7 +17,7 @@ import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { particularKind } from "../model/around-edit.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 
 type Value = Particulars[string];
 

@@ -2,7 +2,7 @@ import { Sentence } from "@roundbook/runner/form";
 import type { PointDefinition } from "@roundbook/schemas";
 import { e } from "../messages/editor.ts";
 import { changePoint } from "../model/commands.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 import { setWait } from "../model/several-edit.ts";
 import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";

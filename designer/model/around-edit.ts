@@ -5,7 +5,7 @@ import {
 } from "@roundbook/schemas";
 import type { DraftDocument } from "./draft-document.ts";
 import { nameFor } from "./names.ts";
-import { readNumber } from "./particular-fields.ts";
+import { readNumber } from "./read-number.ts";
 
 /** Commands on what stands around the points; pure, as those on points are. */
 const without = <T>(map: Readonly<Record<string, T>> | undefined, name: string) => {

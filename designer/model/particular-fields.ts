@@ -6,6 +6,7 @@ import {
 } from "@roundbook/schemas";
 import { type ParticularKind, typeOf } from "./around-edit.ts";
 import { nameFor } from "./names.ts";
+import { readNumber } from "./read-number.ts";
 import { readUnit } from "./read-unit.ts";
 
 /** A particular as a form edits it: everything typed is text until it is saved. */
@@ -48,13 +49,6 @@ export const toFields = (definitions: ParticularDefinitions): ParticularField[] 
     minimum: definition.minimum === undefined ? "" : String(definition.minimum),
     maximum: definition.maximum === undefined ? "" : String(definition.maximum),
   }));
-
-/** A decimal comma is a decimal sign only where no list of choices could be meant. */
-export const readNumber = (text: string): number | undefined => {
-  const trimmed = text.trim().replace(",", ".");
-  const value = Number(trimmed);
-  return trimmed === "" || !Number.isFinite(value) ? undefined : value;
-};
 
 const choicesOf = (field: ParticularField): (number | string)[] =>
   field.choices

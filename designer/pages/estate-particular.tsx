@@ -3,7 +3,7 @@ import type { ParticularDefinition, Particulars } from "@roundbook/schemas";
 import type { UseFormRegisterReturn } from "react-hook-form";
 import { es } from "../messages/estate.ts";
 import { particularKind } from "../model/around-edit.ts";
-import { readNumber } from "../model/particular-fields.ts";
+import { readNumber } from "../model/read-number.ts";
 
 /** A particular as it was typed or chosen; undefined when it is not known. */
 export const particularOf = (
