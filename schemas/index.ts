@@ -18,6 +18,7 @@ export * from "./checklist/resolve-blocks.ts";
 export * from "./checklist/reused-points.ts";
 export * from "./checklist/sheet-order.ts";
 export * from "./checklist/texts.ts";
+export * from "./checklist/uses-patterns.ts";
 export * from "./checklist/uses-previous.ts";
 export * from "./checklist/validate-answers.ts";
 export * from "./checklist/worded.ts";

@@ -1,4 +1,4 @@
-import { type Judge, worded } from "@roundbook/schemas";
+import { worded } from "@roundbook/schemas";
 import { useMemo } from "react";
 import { FilledForm } from "./filled-form.tsx";
 import type { ChecklistFormProps } from "./form-props.ts";
@@ -6,7 +6,7 @@ import { Loading } from "./look/empty.tsx";
 import { LeafWords } from "./look/margin-block.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import { ChecklistTitles } from "./messages/titled.tsx";
-import { useJudge } from "./use-judge.ts";
+import { type JudgeState, useJudge } from "./use-judge.ts";
 
 /** Checklist in, answers out. Until its limits can be judged nothing is asked. */
 export function ChecklistForm(props: ChecklistFormProps) {
@@ -25,11 +25,14 @@ export function ChecklistForm(props: ChecklistFormProps) {
         dock: undefined,
       });
     case "ready":
-      return <Ready {...props} judge={judged.judge} />;
+      return <Ready {...props} judge={judged.judge} patterns={judged.patterns} />;
   }
 }
 
-const Ready = (props: ChecklistFormProps & { readonly judge: Judge }) => {
+type ReadyProps = ChecklistFormProps &
+  Pick<JudgeState & { readonly state: "ready" }, "judge" | "patterns">;
+
+const Ready = (props: ReadyProps) => {
   const { document: data, language } = props;
   const document = useMemo(
     () => (language === undefined ? data : worded(data, language)),

@@ -7,6 +7,7 @@ import { AreaField } from "./look/line-field.tsx";
 import { gradeSentence } from "./messages/grade-words.ts";
 import { useMessages } from "./messages/messages.tsx";
 import { type EvidenceDue, evidenceDue, isMissing } from "./model/evidence-due.ts";
+import { noteOf, withNote } from "./model/note.ts";
 import type { FormPoint } from "./model/sections.ts";
 
 const MOST = 11;
@@ -27,11 +28,8 @@ export function EvidenceAsk({ point, judgement, items, onChange, photos }: Evide
   const due = evidenceDue(point.definition, verdict, items);
   if (due.length === 0 && items.length === 0 && verdict !== "fail") return null;
 
-  const note = items.find(({ kind }) => kind === "note")?.note;
+  const note = noteOf(items);
   const shots = items.flatMap(({ kind, sha256 }) => (kind === "photo" && sha256 ? [sha256] : []));
-  const others = items.filter(({ kind }) => kind === "photo");
-  const setNote = (text: string) =>
-    onChange(text === "" ? others : [...others, { kind: "note", note: text }]);
 
   return (
     <div className="evidence">
@@ -50,18 +48,18 @@ export function EvidenceAsk({ point, judgement, items, onChange, photos }: Evide
         }
         onRemove={(sha256) => onChange(items.filter((item) => item.sha256 !== sha256))}
         beside={
-          note === undefined && !writing ? (
+          note === "" && !writing ? (
             <Button onClick={() => setWriting(true)}>{t("evidence.write")}</Button>
           ) : undefined
         }
       />
-      {(note !== undefined || writing) && (
+      {(note !== "" || writing) && (
         <AreaField
           label={t("evidence.note-label")}
           autoFocus={writing}
-          value={typeof note === "string" ? note : ""}
+          value={note}
           maxLength={4000}
-          onChange={({ target }) => setNote(target.value)}
+          onChange={({ target }) => onChange(withNote(items, target.value))}
         />
       )}
       <Missing due={due.filter(isMissing)} />

@@ -1,4 +1,4 @@
-import type { Checklist, Judge, JudgeInput, Judgement } from "@roundbook/schemas";
+import type { Checklist, Judge, JudgeInput, Judgement, PatternEngine } from "@roundbook/schemas";
 import { useCallback, useMemo, useState } from "react";
 import { CautionsView } from "./cautions-view.tsx";
 import { FIELD_KINDS } from "./fields/registry.ts";
@@ -8,6 +8,7 @@ import type { ChecklistFormProps } from "./form-props.ts";
 import { Button, Buttons } from "./look/button.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import type { Filled } from "./model/filled.ts";
+import { malformedOf } from "./model/malformed.ts";
 import { readingsBefore } from "./model/readings-before.ts";
 import { repeatsKey, sectionsOf } from "./model/sections.ts";
 import { fieldProps, SectionView } from "./section-view.tsx";
@@ -22,12 +23,13 @@ const NONE: readonly string[] = [];
 
 export interface FilledFormProps extends ChecklistFormProps {
   readonly judge: Judge;
+  readonly patterns: PatternEngine | undefined;
   /** The document as it is judged and kept; `document` is the same in the reader's language. */
   readonly data: Checklist;
 }
 
 export function FilledForm(props: FilledFormProps) {
-  const { document, data, judge, particulars, keepPhoto, photoUrl } = props;
+  const { document, data, judge, patterns, particulars, keepPhoto, photoUrl } = props;
   const { previous = NOTHING, openDefects = NOTHING, cautionsRead = false } = props;
   const { t } = useMessages();
   const photos = useMemo(() => ({ keepPhoto, photoUrl }), [keepPhoto, photoUrl]);
@@ -41,7 +43,7 @@ export function FilledForm(props: FilledFormProps) {
     () => props.previousAnswers ?? readingsBefore(previous),
     [props.previousAnswers, previous],
   );
-  const filling = useFilling(data, initial, props.onAnswersChange);
+  const filling = useFilling(data, patterns, initial, props.onAnswersChange);
   const { answers, evidence } = filling.filled;
   const about = useSurroundings(props);
   const { on } = about;
@@ -50,7 +52,15 @@ export function FilledForm(props: FilledFormProps) {
     [particulars, answers, evidence, on, before],
   );
   const judged = useMemo<Judgement>(() => judge.judge(input), [judge, input]);
-  const judgement = useWorded(judged, data, document, props.language);
+  const malformed = useMemo(
+    () => malformedOf(data, answers, judged, patterns),
+    [data, answers, judged, patterns],
+  );
+  const shown = useMemo<Judgement>(
+    () => ({ ...judged, problems: [...judged.problems, ...malformed.values()] }),
+    [judged, malformed],
+  );
+  const judgement = useWorded(shown, data, document, props.language);
   const key = repeatsKey(judgement.repeats);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the repeats.
   const all = useMemo(
@@ -108,7 +118,18 @@ export function FilledForm(props: FilledFormProps) {
       <FinishView {...props} {...{ filling, judgement, steps, sections: all }} />
     ) : (
       <SectionView
-        {...{ section, judgement, filling, previous, openDefects, photos, opened, about, onOpen }}
+        {...{
+          section,
+          judgement,
+          malformed,
+          filling,
+          previous,
+          openDefects,
+          photos,
+          opened,
+          about,
+          onOpen,
+        }}
         count={steps.sections.length}
         clock={props.clock}
       />

@@ -1,10 +1,10 @@
-import type { Checklist, Judgement } from "@roundbook/schemas";
+import type { Checklist, Explanation, Judgement } from "@roundbook/schemas";
 import { Fragment } from "react";
 import { LeafWords } from "./look/margin-block.tsx";
 import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
 import { WordButton, WordList } from "./look/word.tsx";
-import { useMessages } from "./messages/messages.tsx";
+import { type Messages, useMessages } from "./messages/messages.tsx";
 import { useTitled } from "./messages/titled.tsx";
 import { fullTitle } from "./model/full-title.ts";
 import { type Lack, lacksOf } from "./model/lacking.ts";
@@ -47,12 +47,7 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
     <>
       <PlaceHeading title={t("finish.lacking")} aside={String(count)} />
       {unknown.map(({ title, why }) => (
-        <Point
-          key={title}
-          number=""
-          question={title}
-          help={`${t("repeat.unknown")} ${titled(why)}`}
-        />
+        <Point key={title} number="" question={title} help={repeatWords({ t, say: titled }, why)} />
       ))}
       {all.map((lacks) => {
         const point = points.get(lacks[0].point);
@@ -103,6 +98,16 @@ function Ways({
       )}
     </WordList>
   );
+}
+
+/** Why the members of a repeat are not known, and where what is missing is to be given. */
+function repeatWords(
+  { t, say }: { readonly t: Messages["t"]; say(what: Explanation): string },
+  why: Explanation,
+): string {
+  const { name } = why.params;
+  const ofAsset = why.code === "missing" && typeof name === "string" && name.startsWith("asset.");
+  return `${t("repeat.unknown")} ${say(ofAsset ? { ...why, code: "repeat.particular" } : why)}`;
 }
 
 type Lacks = readonly [Lack, ...Lack[]];

@@ -4,6 +4,7 @@ export type { Draft, FieldKind, FieldProps, LastReading, PhotoDoor } from "./fie
 export { FIELD_KINDS } from "./fields/registry.ts";
 export type { ChecklistFormProps, FinishedFilling, FormParts } from "./form-props.ts";
 export { InspectionView, type InspectionViewProps } from "./inspection-view.tsx";
+export { loadPatterns } from "./load-patterns.ts";
 export * from "./look/answer-strip.tsx";
 export * from "./look/button.tsx";
 export * from "./look/choice-list.tsx";

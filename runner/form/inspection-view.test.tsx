@@ -65,6 +65,22 @@ describe("a sealed inspection", () => {
     expect(await draw({ judgement: old as never })).toContain("Metal case bonded?");
   });
 
+  it("prints the numbers a value was worked out from", async () => {
+    const document = checklistOf({
+      drop: {
+        $ref: "#/$defs/calculated",
+        title: "Drop",
+        calculate: "62 - 52",
+        quantity: { unit: "K" },
+      },
+    });
+    const sealed = compileJudge(document).judge({ particulars: {}, answers: {} });
+    const drop = { ...sealed.points.drop, value: 10, working: "62 − 52" };
+    const text = await draw({ document, judgement: { ...sealed, points: { drop } as never } });
+    expect(text).toContain("10\u00a0K");
+    expect(text).toContain("= 62 − 52");
+  });
+
   it("prints each member of a repeat under its name, and a stopped point struck", async () => {
     const document = checklistOf(
       {

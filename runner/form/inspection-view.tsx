@@ -5,6 +5,7 @@ import { LimitWords } from "./fields/limit-words.tsx";
 import { Photos } from "./fields/photos.tsx";
 import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
+import { Equation } from "./look/reading-box.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import { ChecklistTitles } from "./messages/titled.tsx";
 import { picturesIn } from "./model/answer-parts.ts";
@@ -85,6 +86,7 @@ function SealedPoint({
   const notes = items.flatMap(({ note }) =>
     note === undefined ? [] : [writtenWords(t, note, contents)],
   );
+  const working = judged?.value === undefined ? undefined : judged.working;
   const limited = judged !== undefined && judged.limits.length > 0 && point.kind !== "check";
   const door = useMemo<PhotoDoor>(
     () => ({
@@ -116,8 +118,12 @@ function SealedPoint({
           )
         }
       />
-      {(limited || notes.length > 0 || hashes.length + drawing.length > 0) && (
+      {(limited ||
+        working !== undefined ||
+        notes.length > 0 ||
+        hashes.length + drawing.length > 0) && (
         <PointDetails>
+          {working !== undefined && <Equation>{t("calculated.working", { working })}</Equation>}
           {limited && (
             <LimitWords
               quantity={point.definition.quantity}

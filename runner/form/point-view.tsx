@@ -1,4 +1,4 @@
-import type { Answer, EvidenceItem, PointJudgement } from "@roundbook/schemas";
+import type { Answer, PointJudgement, Problem } from "@roundbook/schemas";
 import { memo, useEffect, useRef } from "react";
 import { EvidenceAsk } from "./evidence-ask.tsx";
 import type { FieldProps } from "./fields/field.ts";
@@ -6,6 +6,7 @@ import { FIELD_KINDS } from "./fields/registry.ts";
 import { Point } from "./look/point.tsx";
 import { WordButton, WordList } from "./look/word.tsx";
 import { useMessages } from "./messages/messages.tsx";
+import { useTitled } from "./messages/titled.tsx";
 import { absenceNote, isLong } from "./model/answer-words.ts";
 import type { FormPoint } from "./model/sections.ts";
 import { isStopped } from "./model/walk.ts";
@@ -55,8 +56,8 @@ export const PointRow = memo(
 
 export interface OpenPointProps extends FieldProps {
   readonly declared: boolean;
-  readonly items: readonly EvidenceItem[];
-  onEvidence(items: readonly EvidenceItem[]): void;
+  /** What is wrong with how the answer is written; it is kept all the same. */
+  readonly malformed: Problem | undefined;
   onClose(): void;
   onClear(): void;
   /** A sentence about a defect already open here. */
@@ -65,19 +66,10 @@ export interface OpenPointProps extends FieldProps {
 
 /** The one open point: its field, what its verdict asks for, and a way to clear it. */
 export function OpenPoint(props: OpenPointProps) {
-  const {
-    point,
-    answer,
-    judgement,
-    declared,
-    items,
-    onEvidence,
-    onClose,
-    onClear,
-    openDefect,
-    ...field
-  } = props;
+  const { point, answer, judgement, declared, malformed, onClose, onClear, openDefect, ...field } =
+    props;
   const { t } = useMessages();
+  const titled = useTitled();
   const here = useRef<HTMLDivElement>(null);
   // Fields that take keys focus themselves; elsewhere the point does, so that keys reach the form.
   useEffect(() => {
@@ -98,7 +90,17 @@ export function OpenPoint(props: OpenPointProps) {
         onToggle={onClose}
       >
         <Body {...field} {...{ point, answer, judgement }} />
-        <EvidenceAsk {...{ point, judgement, items }} onChange={onEvidence} photos={field.photos} />
+        {malformed && (
+          <p className="danger" role="status">
+            {titled(malformed)}
+          </p>
+        )}
+        <EvidenceAsk
+          {...{ point, judgement }}
+          items={field.items}
+          onChange={field.onEvidence}
+          photos={field.photos}
+        />
         {openDefect !== undefined && <p className="second">{openDefect}</p>}
         {answer !== undefined && (
           <WordList>

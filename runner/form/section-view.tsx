@@ -1,4 +1,4 @@
-import type { Evidence, Judgement, LimitJudgement } from "@roundbook/schemas";
+import type { Evidence, Judgement, LimitJudgement, Problem } from "@roundbook/schemas";
 import { useState } from "react";
 import { AbsenceSheet } from "./absence-sheet.tsx";
 import type { Draft, FieldProps, LastReading, PhotoDoor } from "./fields/field.ts";
@@ -15,6 +15,8 @@ export interface SectionViewProps {
   readonly section: Section;
   readonly count: number;
   readonly judgement: Judgement;
+  /** What is wrong with how answers are written, by their names. */
+  readonly malformed: ReadonlyMap<string, Problem>;
   readonly filling: Filling;
   readonly previous: Readonly<Record<string, LastReading>>;
   readonly openDefects: Readonly<Record<string, string>>;
@@ -95,16 +97,15 @@ function partWords(t: Messages["t"], { under, number }: Section, count: number) 
 const NO_EVIDENCE: Evidence[string] = [];
 
 function Opened(props: SectionViewProps & { readonly opened: OpenedPoint }) {
-  const { opened, filling, openDefects, onOpen } = props;
+  const { opened, filling, malformed, openDefects, onOpen } = props;
   const { point } = opened;
-  const { answers, evidence, declared } = filling.filled;
+  const { answers, declared } = filling.filled;
   return (
     <>
       <OpenPoint
         {...fieldProps(props)}
         declared={declared.includes(point.id)}
-        items={evidence[point.id] ?? NO_EVIDENCE}
-        onEvidence={(items) => filling.setEvidence(point.id, items)}
+        malformed={malformed.get(point.id)}
         onClose={() => onOpen(null)}
         onClear={() => {
           filling.setAnswer(point.id, undefined);
@@ -143,6 +144,8 @@ export function fieldProps(
     point: opened.point,
     answer: filling.filled.answers[id],
     onAnswer: (answer) => filling.setAnswer(id, answer),
+    items: filling.filled.evidence[id] ?? NO_EVIDENCE,
+    onEvidence: (items) => filling.setEvidence(id, items),
     judgement: judgement.points[id],
     limits: opened.limits,
     expected: opened.expected,

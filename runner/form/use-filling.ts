@@ -1,4 +1,4 @@
-import type { Answer, Checklist, EvidenceItem } from "@roundbook/schemas";
+import type { Answer, Checklist, EvidenceItem, PatternEngine } from "@roundbook/schemas";
 import { useMemo } from "react";
 import { useForm, useWatch } from "react-hook-form";
 import { type Filled, type FilledValues, toFilled, type Wait } from "./model/filled.ts";
@@ -19,6 +19,7 @@ export interface Filling {
 /** The answers of one form. Hidden points keep theirs: nothing is unregistered. */
 export function useFilling(
   document: Checklist,
+  patterns: PatternEngine | undefined,
   initial: Filled,
   onChange?: (filled: Filled) => void,
 ): Filling {
@@ -29,7 +30,7 @@ export function useFilling(
       declared: [...initial.declared],
       waits: { ...initial.waits },
     },
-    resolver: answersResolver(document),
+    resolver: answersResolver(document, patterns),
   });
   const values = useWatch({ control });
   const filled = useMemo(() => toFilled(values as Partial<FilledValues>), [values]);

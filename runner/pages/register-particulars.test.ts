@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { particularsOf, readParticular } from "./register-particulars.tsx";
+import { checkParticular, particularsOf, readParticular } from "./register-particulars.tsx";
 
 const definitions = {
   length: { title: "Length", type: "number", unit: "m" },
@@ -21,5 +21,18 @@ describe("particulars as typed", () => {
 
   test("a choice among numbers is stored as a number", () => {
     expect(particularsOf(definitions as never, { csa: "1" })).toEqual({ csa: 1 });
+  });
+
+  test("a text that is not written as its particular asks says so", async () => {
+    const bay = { title: "Bay", type: "string", pattern: "^[A-Z][0-9]+$" } as const;
+    expect(await checkParticular("bay", bay, "B12")).toBe(true);
+    expect(await checkParticular("bay", bay, "")).toBe(true);
+    expect(await checkParticular("bay", bay, "12")).toContain("“Bay” is not written as it must be");
+  });
+
+  test("a number that is too large says so, not that it is none", async () => {
+    const length = { title: "Length", type: "number", maximum: 50 } as const;
+    expect(await checkParticular("length", length, "51")).toContain("“Length” must be 50 or less");
+    expect(await checkParticular("length", length, "ten")).toContain("Write a number");
   });
 });

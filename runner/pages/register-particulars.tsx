@@ -1,11 +1,20 @@
 import {
   type ParticularDefinitions,
   type Particulars,
+  type PatternEngine,
   parseParticulars,
   particularsInOrder,
+  usesPatterns,
 } from "@roundbook/schemas";
 import type { FieldErrors, UseFormRegister } from "react-hook-form";
-import { FieldPair, LineField, printUnit, SelectField } from "../form/index.ts";
+import {
+  english,
+  FieldPair,
+  LineField,
+  loadPatterns,
+  printUnit,
+  SelectField,
+} from "../form/index.ts";
 import { book } from "../messages/book.ts";
 
 export interface AddFields {
@@ -46,11 +55,26 @@ export const particularsOf = (
     }),
   );
 
-/** Whether what was typed is one of the values the particular may have. */
-const fits = (name: string, definition: ParticularDefinitions[string], typed: string): boolean => {
+/** Offline before it was kept there is no engine: the server checks what arrives in any case. */
+const patternsFor = async (
+  definitions: ParticularDefinitions,
+): Promise<PatternEngine | undefined> =>
+  usesPatterns({ particulars: definitions }) ? loadPatterns().catch(() => undefined) : undefined;
+
+/** What is wrong with what was typed, in words; true when it is a value the particular may have. */
+export const checkParticular = async (
+  name: string,
+  definition: ParticularDefinitions[string],
+  typed: string,
+): Promise<true | string> => {
   const value = readParticular(definition, typed);
   if (value === undefined) return true;
-  return value !== null && parseParticulars({ [name]: definition }, { [name]: value }).length === 0;
+  if (value === null) return book("add.not-a-number");
+  const definitions = { [name]: definition };
+  const patterns = await patternsFor(definitions);
+  const [wrong] = parseParticulars(definitions, { [name]: value }, patterns);
+  if (wrong === undefined) return true;
+  return english.say({ ...wrong, params: { ...wrong.params, name: definition.title } });
 };
 
 /** A field for each particular of the chosen type; none is required to register an asset. */
@@ -68,10 +92,10 @@ export const ParticularFields = ({
       const choices =
         definition.enum?.map(String) ?? (definition.type === "boolean" ? ["true", "false"] : null);
       const field = register(`particulars.${name}`, {
-        validate: (typed) => fits(name, definition, typed ?? ""),
+        validate: (typed) => checkParticular(name, definition, typed ?? ""),
       });
       const label = definition.title;
-      const error = errors.particulars?.[name] && book("add.not-a-number");
+      const error = errors.particulars?.[name]?.message;
       return choices ? (
         <SelectField
           key={name}

@@ -1,5 +1,6 @@
+import { Equation } from "../look/reading-box.tsx";
 import { useMessages } from "../messages/messages.tsx";
-import { useFormulaWords, useTitled } from "../messages/titled.tsx";
+import { useTitled } from "../messages/titled.tsx";
 import { valueWords } from "../model/answer-words.ts";
 import type { FieldProps } from "./field.ts";
 import { LimitPicture } from "./limit-picture.tsx";
@@ -9,7 +10,6 @@ import { quantityOf } from "./reading-entry.ts";
 export function CalculatedField({ point, judgement, limits, last }: FieldProps) {
   const { t } = useMessages();
   const titled = useTitled();
-  const words = useFormulaWords();
   const value = judgement?.value;
   const quantity = quantityOf(point);
   return (
@@ -19,9 +19,9 @@ export function CalculatedField({ point, judgement, limits, last }: FieldProps) 
       ) : (
         <output className="worked-out">{valueWords(point, value)}</output>
       )}
-      <p className="second">
-        {t("calculated.about", { formula: words(point.definition.calculate ?? "") })}
-      </p>
+      {judgement?.working !== undefined && value !== undefined && (
+        <Equation>{t("calculated.working", { working: judgement.working })}</Equation>
+      )}
       <LimitPicture
         quantity={quantity}
         judgement={judgement}

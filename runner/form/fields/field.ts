@@ -1,4 +1,4 @@
-import type { Answer, LimitJudgement, PointJudgement } from "@roundbook/schemas";
+import type { Answer, EvidenceItem, LimitJudgement, PointJudgement } from "@roundbook/schemas";
 import type { ComponentType } from "react";
 import type { Wait } from "../model/filled.ts";
 import type { FormPoint } from "../model/sections.ts";
@@ -47,6 +47,9 @@ export interface FieldProps {
   readonly point: FormPoint;
   readonly answer: Answer | undefined;
   onAnswer(answer: Answer | undefined): void;
+  /** Photos and words beside the answer. */
+  readonly items: readonly EvidenceItem[];
+  onEvidence(items: readonly EvidenceItem[]): void;
   readonly judgement: PointJudgement | undefined;
   /** The limits that apply now, known before anything is written; never a verdict. */
   readonly limits: readonly LimitJudgement[];

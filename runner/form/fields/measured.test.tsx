@@ -49,6 +49,7 @@ describe("a reading after a wait", () => {
     await form.press("Start the clock");
     await wait(59.96);
     await form.press("Read early");
+    await form.press("Read it now");
     await form.type("70");
     expect(kept("hot")).toEqual({ value: 70, unit: "Cel", elapsed: 59.9 });
     expect(verdict("hot")).toBe("Undecided");
@@ -60,9 +61,29 @@ describe("a reading after a wait", () => {
     await form.press("Start the clock");
     await wait(30);
     await form.press("Read early");
+    expect(form.text()).toContain("stays undecided");
+    await form.press("Read it now");
     await wait(60);
     await form.type("70");
     expect(kept("hot")).toMatchObject({ elapsed: 30 });
+    expect(form.changes.at(-1)?.evidence).toEqual({});
+  });
+
+  it("asks before it is read early, and keeps the words why beside the answer", async () => {
+    await open("hot", HOT);
+    await form.press("Start the clock");
+    await wait(30);
+    await form.press("Read early");
+    await form.press("Go on waiting");
+    expect(form.page.querySelector(".reading input")).toBeNull();
+    await form.press("Read early");
+    await form.words("The tap is needed");
+    await form.press("Read it now");
+    await form.type("70");
+    expect(verdict("hot")).toBe("Undecided");
+    expect(form.changes.at(-1)?.evidence).toEqual({
+      hot: [{ kind: "note", note: "The tap is needed" }],
+    });
   });
 
   it("goes on with its clock after a reload", async () => {

@@ -2,6 +2,7 @@ import { isReading } from "@roundbook/schemas";
 import { printUnit } from "../look/print-unit.ts";
 import { ClosedReadingBox } from "../look/reading-box.tsx";
 import { useMessages } from "../messages/messages.tsx";
+import { noteOf, withNote } from "../model/note.ts";
 import { clockFigures } from "../model/wait.ts";
 import type { FieldProps } from "./field.ts";
 import { LimitPicture } from "./limit-picture.tsx";
@@ -36,10 +37,22 @@ export function TimedInput(props: FieldProps & { readonly label: string }) {
     eraseBox(props);
   };
   const read = () => wait && props.onWait({ ...wait, readAt: now() });
+  const readEarly = (why: string) => {
+    read();
+    if (why.trim() !== "") props.onEvidence(withNote(props.items, why));
+  };
   const written = currentBox(point, draft).text !== "";
   return (
     <>
-      {waited && <WaitClock waited={waited} onStart={start} onRead={read} />}
+      {waited && (
+        <WaitClock
+          waited={waited}
+          note={noteOf(props.items)}
+          onStart={start}
+          onRead={read}
+          onReadEarly={readEarly}
+        />
+      )}
       {waited === undefined || waited.open || written ? (
         <ReadingInput {...props} />
       ) : (

@@ -1,4 +1,6 @@
+import { useState } from "react";
 import { Button, Buttons } from "../look/button.tsx";
+import { AreaField } from "../look/line-field.tsx";
 import { Timer } from "../look/timer.tsx";
 import { wallTime } from "../messages/instant-words.ts";
 import { type Messages, useMessages } from "../messages/messages.tsx";
@@ -9,11 +11,16 @@ export interface WaitClockProps {
   readonly waited: Waited;
   onStart(): void;
   onRead(): void;
+  /** Read before the wait is over, with the words why, "" without any. */
+  onReadEarly(why: string): void;
+  /** Words that stand beside the answer already. */
+  readonly note: string;
 }
 
-/** The wait before a reading: started, running, read. Reading early is never barred, only told. */
-export function WaitClock({ waited, onStart, onRead }: WaitClockProps) {
+/** The wait before a reading: started, running, read. Reading early is never barred, only asked about. */
+export function WaitClock({ waited, onStart, onRead, onReadEarly, note }: WaitClockProps) {
   const { t } = useMessages();
+  const [asking, setAsking] = useState(false);
   const { rule, wait, seconds } = waited;
   if (wait === undefined) {
     return (
@@ -50,13 +57,60 @@ export function WaitClock({ waited, onStart, onRead }: WaitClockProps) {
           {t("wait.late", { to: clockFigures(rule.atMost ?? 0) })}
         </p>
       )}
+      {asking && early && !read ? (
+        <EarlyAsk
+          from={clockFigures(total)}
+          note={note}
+          onRead={(why) => {
+            setAsking(false);
+            onReadEarly(why);
+          }}
+          onWait={() => setAsking(false)}
+        />
+      ) : (
+        <Buttons even>
+          <Button onClick={onStart}>{t("wait.again")}</Button>
+          {!read && (
+            <Button
+              kind={early ? "secondary" : "primary"}
+              onClick={early ? () => setAsking(true) : onRead}
+            >
+              {t(early ? "wait.read-early" : "wait.read")}
+            </Button>
+          )}
+        </Buttons>
+      )}
+    </>
+  );
+}
+
+/** What reading early comes to, and why it is done: asked, and never a bar. */
+function EarlyAsk({
+  from,
+  note,
+  onRead,
+  onWait,
+}: {
+  readonly from: string;
+  readonly note: string;
+  onRead(why: string): void;
+  onWait(): void;
+}) {
+  const { t } = useMessages();
+  const [why, setWhy] = useState(note);
+  return (
+    <>
+      <p role="status">{t("wait.early-asks", { from })}</p>
+      <AreaField
+        label={t("wait.early-why")}
+        autoFocus
+        value={why}
+        maxLength={4000}
+        onChange={({ target }) => setWhy(target.value)}
+      />
       <Buttons even>
-        <Button onClick={onStart}>{t("wait.again")}</Button>
-        {!read && (
-          <Button kind={early ? "secondary" : "primary"} onClick={onRead}>
-            {t(early ? "wait.read-early" : "wait.read")}
-          </Button>
-        )}
+        <Button onClick={onWait}>{t("wait.go-on")}</Button>
+        <Button onClick={() => onRead(why)}>{t("wait.early-sure")}</Button>
       </Buttons>
     </>
   );

@@ -105,7 +105,7 @@ export const FORM_WORDS = {
     "The result comes later. Until it does this point is pending: undecided, and never a pass.",
   "sample.awaited": "{sample}, result awaited",
 
-  "calculated.about": "Worked out: {formula}",
+  "calculated.working": "= {working}",
   "calculated.none": "not worked out",
 
   "readings.about": "{count} {count|reading|readings}.",
@@ -122,7 +122,12 @@ export const FORM_WORDS = {
   "wait.start": "Start the clock",
   "wait.again": "Start again",
   "wait.read": "Read now",
-  "wait.read-early": "Read early",
+  "wait.read-early": "Read early…",
+  "wait.early-asks":
+    "Before {from} is up a reading decides nothing: this point stays undecided. Say why it cannot wait, if you can.",
+  "wait.early-why": "Why it is read early",
+  "wait.early-sure": "Read it now",
+  "wait.go-on": "Go on waiting",
   "wait.from": "Read at {from} after the start, or later.",
   "wait.to": "Read within {to} of the start.",
   "wait.between": "Read between {from} and {to} after the start.",
@@ -139,6 +144,8 @@ export const FORM_WORDS = {
 
   "repeat.part": "{group}, part {number} of {count}",
   "repeat.unknown": "How many there are cannot be told.",
+  "repeat.particular":
+    "“{name}” is a particular of the asset and is not written yet: it is given in the register. Without it this check is never complete.",
   "repeat.point": "{member}: {title}",
 
   "pending.title": "Pending",

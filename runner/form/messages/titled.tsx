@@ -62,17 +62,3 @@ export function useTitled(): (what: Explanation) => string {
     [document, say],
   );
 }
-
-const NAMES_IN_FORMULA = /\b(?:(?:asset|answers)\.)?[a-z][a-z0-9_]*\b/g;
-
-/** A formula as people read it: titles for names, and a sign of multiplication. */
-export function useFormulaWords(): (source: string) => string {
-  const document = useContext(OfChecklist);
-  return useMemo(
-    () => (source) =>
-      document === undefined
-        ? source
-        : source.replace(NAMES_IN_FORMULA, (name) => titleOf(document, name)).replaceAll("*", "×"),
-    [document],
-  );
-}

@@ -23,6 +23,8 @@ export interface MountedForm {
   type(text: string): Promise<void>;
   /** Puts a value into the field that is read out so. */
   write(label: string, value: string): Promise<void>;
+  /** Writes into the one field for several lines of words. */
+  words(value: string): Promise<void>;
   /** Ticks or unticks the box beside these words. */
   tick(words: string): Promise<void>;
   key(key: string, target?: Element): Promise<void>;
@@ -31,8 +33,9 @@ export interface MountedForm {
 }
 
 /** React listens to the setter of the prototype, as a browser's typing goes around it. */
-const setValue = (input: HTMLInputElement, value: string) => {
-  Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set?.call(input, value);
+const setValue = (input: HTMLInputElement | HTMLTextAreaElement, value: string) => {
+  const kind = input instanceof HTMLInputElement ? HTMLInputElement : HTMLTextAreaElement;
+  Object.getOwnPropertyDescriptor(kind.prototype, "value")?.set?.call(input, value);
   input.dispatchEvent(new Event("input", { bubbles: true }));
 };
 
@@ -101,6 +104,12 @@ export async function mountForm(
         );
         if (input === undefined) throw new Error(`no field “${label}” in: ${page.textContent}`);
         setValue(input, value);
+      }),
+    words: (value) =>
+      act(async () => {
+        const area = page.querySelector("textarea");
+        if (area === null) throw new Error("no field for words is open");
+        setValue(area, value);
       }),
     tick: (words) =>
       act(async () => {
