@@ -1,28 +1,48 @@
 import { plainName } from "../../formulas/compile.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import { roundSignificant } from "../../shared/significant.ts";
-import type { Checklist, LimitDefinition } from "../meta-schema.ts";
+import { convert, fitsUnit, unitOf } from "../../units/units.ts";
+import { pointKind } from "../guards.ts";
+import type { Checklist, LimitDefinition, PointDefinition } from "../meta-schema.ts";
 
 export const NUMBER_BOUNDS = ["min", "max", "exclusiveMin", "exclusiveMax"] as const;
 
-/** A bound that is the same whatever is answered: a number, or the name of a constant. */
-export type Constant = (bound: number | string | undefined) => number | undefined;
+/** A bound that is the same whatever is answered: a number, or a constant by name in that unit. */
+export type Constant = (bound: number | string | undefined, unit?: string) => number | undefined;
 
-export const constantsOf =
-  (doc: Checklist): Constant =>
-  (bound) => {
+export const constantsOf = (doc: Checklist): Constant => {
+  const values = new Map(Object.entries(doc.values ?? {}));
+  return (bound, code) => {
     if (typeof bound !== "string") return bound;
-    const name = plainName(bound);
-    const values = doc.values ?? {};
-    return name !== null && Object.hasOwn(values, name) ? values[name]?.const : undefined;
+    const value = values.get(plainName(bound) ?? "");
+    const number = value?.const;
+    const [from, to] = [unitOf(value?.unit ?? ""), unitOf(code ?? "")];
+    if (number === undefined || !from || !to) return number;
+    return fitsUnit(from, to) ? convert(number, from.code, to.code) : undefined;
   };
+};
+
+/** What an answer can be at all, where that is known. */
+const rangeOf = (point: PointDefinition): readonly [number, number] => {
+  const { minimum = Number.NEGATIVE_INFINITY, maximum = Number.POSITIVE_INFINITY } = point;
+  const kind = pointKind(point);
+  const range = [kind === "count" ? Math.max(minimum, 0) : minimum, maximum] as const;
+  // An empty range is told where it stands.
+  const isKnown = (kind === "count" || kind === "graded") && range[0] <= range[1];
+  return isKnown ? range : [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+};
 
 /** What all of some limits leave open, as far as their bounds are constants. */
-const corridor = (limits: readonly LimitDefinition[], constant: Constant) => {
-  let [minimum, maximum, open] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, false];
+const corridor = (
+  point: PointDefinition,
+  limits: readonly LimitDefinition[],
+  constant: Constant,
+) => {
+  let [minimum, maximum] = rangeOf(point);
+  let open = false;
   for (const limit of limits) {
     for (const keyword of NUMBER_BOUNDS) {
-      const given = constant(limit[keyword]);
+      const given = constant(limit[keyword], point.quantity?.unit);
       if (given === undefined) continue;
       const bound = roundSignificant(given);
       const exclusive = keyword === "exclusiveMin" || keyword === "exclusiveMax";
@@ -48,10 +68,11 @@ const days = (limits: readonly LimitDefinition[]) => {
 /** Limits that nothing can meet: the unconditional ones of one severity, each conditional one alone. */
 export const contradictions = (
   pointer: string,
-  limits: readonly LimitDefinition[],
+  point: PointDefinition,
   constant: Constant,
-): readonly Problem[] =>
-  limits.flatMap((limit, index) => {
+): readonly Problem[] => {
+  const { limits = [] } = point;
+  return limits.flatMap((limit, index) => {
     const severity = limit.severity ?? "fail";
     const together = limits.filter(
       (other, position) =>
@@ -59,10 +80,11 @@ export const contradictions = (
         (position < index && !limit.when && !other.when && (other.severity ?? "fail") === severity),
     );
     const place = at(pointer, "limits", index);
-    const { minimum, maximum, open } = corridor(together, constant);
+    const { minimum, maximum, open } = corridor(point, together, constant);
     if (minimum > maximum || (open && minimum === maximum)) {
       return [problem(place, "limit-contradictory", { minimum, maximum })];
     }
     const span = days(together);
     return span.minimum > span.maximum ? [problem(place, "limit-contradictory", span)] : [];
   });
+};

@@ -32,6 +32,36 @@ export const pointsBehind = (doc: Checklist): PointsBehind => {
   return behind;
 };
 
+/**
+ * Whether a text comes in the end from the answer to a point: by name, through values, and through
+ * what is calculated from it. Each name is followed once, however many texts have it.
+ */
+export const comesFrom = (doc: Checklist): ((text: string, point: string) => boolean) => {
+  const values = new Map(Object.entries(doc.values ?? {}));
+  const points = new Map(Object.entries(doc.properties));
+  const known = new Map<string, ReadonlySet<string>>();
+
+  const textsOf = (name: string): readonly string[] => {
+    const value = values.get(name);
+    if (value) return valueTexts(name, value).map(([, text]) => text);
+    const calculate = points.get(name.slice(ANSWERS.length))?.calculate;
+    return name.startsWith(ANSWERS) && calculate !== undefined ? [calculate] : [];
+  };
+  const behind = (name: string): ReadonlySet<string> => {
+    const found = known.get(name);
+    if (found) return found;
+    const answers = new Set(name.startsWith(ANSWERS) ? [name.slice(ANSWERS.length)] : []);
+    // A circle is a problem of its own; here it ends.
+    known.set(name, new Set(answers));
+    for (const word of textsOf(name).flatMap(wordsIn)) {
+      for (const point of behind(word)) answers.add(point);
+    }
+    known.set(name, answers);
+    return answers;
+  };
+  return (text, point) => wordsIn(text).some((word) => behind(word).has(point));
+};
+
 export type Edges = ReadonlyMap<string, ReadonlySet<string>>;
 
 /** Places that lead to one another, as lists: R. Tarjan, "Depth-First Search and Linear Graph Algorithms". */

@@ -49,7 +49,7 @@ export const lintLimits = (
   names: ChecklistNames,
   engine: FormulaEngine | undefined,
 ): readonly Problem[] => {
-  const formula = formulaCheck(names, engine);
+  const formula = formulaCheck(doc, names, engine);
   const dates = dateCheck(doc, wordBudget());
   const constant = constantsOf(doc);
 
@@ -102,7 +102,7 @@ export const lintLimits = (
       ...limits.flatMap((limit, index) =>
         lintLimit(at(pointer, "limits", index), name, point, limit),
       ),
-      ...contradictions(pointer, limits, constant),
+      ...contradictions(pointer, point, constant),
     ];
   });
 };

@@ -84,7 +84,7 @@ export const lintRepeats = (
   engine: FormulaEngine | undefined,
 ): readonly Problem[] => [
   ...repeatTexts(doc).flatMap(([pointer, text]) =>
-    formulaCheck(names, engine)(pointer, text, { type: "number", unit: unitOf("1") }),
+    formulaCheck(doc, names, engine)(pointer, text, { type: "number", unit: unitOf("1") }),
   ),
   ...(doc.groups ?? []).flatMap(({ points, groupAnswer, repeat }, index) => {
     if (!repeat) return [];
