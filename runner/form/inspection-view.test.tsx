@@ -74,9 +74,8 @@ describe("a sealed inspection", () => {
         quantity: { unit: "K" },
       },
     });
-    const sealed = compileJudge(document).judge({ particulars: {}, answers: {} });
-    const drop = { ...sealed.points.drop, value: 10, working: "62 − 52" };
-    const text = await draw({ document, judgement: { ...sealed, points: { drop } as never } });
+    const drop = { ...judgement.points.continuity, limits: [], value: 10, working: "62 − 52" };
+    const text = await draw({ document, judgement: { ...judgement, points: { drop } as never } });
     expect(text).toContain("10\u00a0K");
     expect(text).toContain("= 62 − 52");
   });
