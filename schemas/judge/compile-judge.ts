@@ -176,7 +176,8 @@ export function compileJudge(doc: Checklist, formulas?: FormulaEngine): Judge {
       const point = prepared.byId.get(id);
       if (point === undefined || (point.repeat === undefined) !== (member === null))
         throw new RangeError(`no point ${name} in this checklist`);
-      const run = new Run(prepared, input, point.repeat, member);
+      const sheet = new Run(prepared, input);
+      const run = point.repeat && member ? sheet.forMember(point.repeat, member) : sheet;
       const asked = run.asked(point);
       const given = asked === true ? run.given(point) : UNASKED;
       return judgePoint(run, point, asked, given, true);

@@ -46,14 +46,22 @@ const scalar = (value: unknown): Scalar | undefined => {
   return typeof value === "string" || typeof value === "boolean" ? value : undefined;
 };
 
+/** One member of a repeat, and the judging of the whole sheet that it is part of. */
+interface MemberPlace {
+  readonly sheet: Run;
+  readonly repeat: PreparedRepeat;
+  readonly member: string;
+}
+
 /**
  * One judging under way, of the whole sheet or of one member of a repeat. Names are looked up when
  * a formula first needs them and kept; a name that leads back to itself meets a failure in its own
- * place.
+ * place. Points asked once are worked out by the sheet alone, so that every member sees the same.
  */
 export class Run implements Judging {
   readonly #prepared: Prepared;
   readonly input: JudgeInput;
+  readonly #sheet: Run;
   readonly #repeat: PreparedRepeat | undefined;
   readonly #member: string | null;
   #context: Context | undefined = undefined;
@@ -61,21 +69,30 @@ export class Run implements Judging {
   #verdicts: Map<string, PointVerdict> | undefined = undefined;
   #members: Map<string, RepeatJudgement> | undefined = undefined;
   #before: Run | undefined = undefined;
+  /** Of the sheet: its members by repeat, each once, so that what they work out is kept. */
+  #runs: Map<PreparedRepeat, Map<string, Run>> | undefined = undefined;
 
-  constructor(
-    prepared: Prepared,
-    input: JudgeInput,
-    repeat?: PreparedRepeat,
-    member: string | null = null,
-  ) {
+  constructor(prepared: Prepared, input: JudgeInput, place?: MemberPlace) {
     this.#prepared = prepared;
     this.input = input;
-    this.#repeat = repeat;
-    this.#member = member;
+    this.#sheet = place?.sheet ?? this;
+    this.#repeat = place?.repeat;
+    this.#member = place?.member ?? null;
   }
 
   forMember(repeat: PreparedRepeat, member: string): Run {
-    return new Run(this.#prepared, this.input, repeat, member);
+    const sheet = this.#sheet;
+    sheet.#runs ??= new Map();
+    const runs = sheet.#runs.get(repeat) ?? new Map<string, Run>();
+    sheet.#runs.set(repeat, runs);
+    const run = runs.get(member) ?? new Run(this.#prepared, this.input, { sheet, repeat, member });
+    runs.set(member, run);
+    return run;
+  }
+
+  /** Where a point that this run sees is worked out. */
+  #home(point: PreparedPoint): Run {
+    return point.repeat === undefined ? this.#sheet : this;
   }
 
   /** What formulas see; checklists without any never need one. */
@@ -96,7 +113,7 @@ export class Run implements Judging {
   }
 
   given(point: PreparedPoint): Given {
-    return this.givenFrom(point, own(this.input.answers, this.nameOf(point)));
+    return this.#home(point).givenFrom(point, own(this.input.answers, this.nameOf(point)));
   }
 
   /** What an answer comes to, and what is worked out where none is ever given. */
@@ -118,6 +135,8 @@ export class Run implements Judging {
 
   asked(point: PreparedPoint): Asked {
     if (point.when === undefined && point.stops.length === 0) return true;
+    const home = this.#home(point);
+    if (home !== this) return home.asked(point);
     this.#asked ??= new Map();
     const known = this.#asked.get(point.id);
     if (known !== undefined) return known;
@@ -139,7 +158,7 @@ export class Run implements Judging {
 
   verdictsOn(point: PreparedPoint): readonly PointVerdict[] {
     const { repeat } = point;
-    if (repeat === undefined || this.#sees(point)) return [this.#verdictOn(point)];
+    if (repeat === undefined || this.#sees(point)) return [this.#home(point).#verdictOn(point)];
     const { members, expected } = this.members(repeat);
     const verdicts = members.map(({ id }) => this.forMember(repeat, id).#verdictOn(point));
     return expected === null ? [...verdicts, "undecided"] : verdicts;
@@ -158,6 +177,7 @@ export class Run implements Judging {
   }
 
   members(repeat: PreparedRepeat): RepeatJudgement {
+    if (this.#sheet !== this) return this.#sheet.members(repeat);
     this.#members ??= new Map();
     const known = this.#members.get(repeat.id) ?? membersOf(repeat, this);
     this.#members.set(repeat.id, known);
@@ -165,17 +185,29 @@ export class Run implements Judging {
   }
 
   last(point: PreparedPoint): Given | undefined {
+    const before = this.#last();
+    if (before === undefined) return undefined;
+    const asked = before.asked(point);
+    const given = before.given(point);
+    const isWorkedOut = given.is === "unusable" && point.calculate !== undefined;
+    if (asked === false || (given.is !== "number" && !isWorkedOut)) return undefined;
+    if (isWorkedOut && given.why.code === "missing") return undefined;
+    // Stops hang on that day and on the time before it, which nobody knows any more: a reading that
+    // was taken is compared with, and one that may not have counted is not taken for none.
+    return asked === true || asked.code === "stop-undecided"
+      ? given
+      : { is: "unusable", why: explained("no-last") };
+  }
+
+  /** The last inspection, seen from the same place. */
+  #last(): Run | undefined {
     const { previous, ...rest } = this.input;
     if (previous === undefined) return undefined;
-    this.#before ??= new Run(
-      this.#prepared,
-      { ...rest, answers: previous },
-      this.#repeat,
-      this.#member,
-    );
-    if (this.#before.asked(point) !== true) return undefined;
-    const given = this.#before.given(point);
-    return given.is === "number" ? given : undefined;
+    const sheet = this.#sheet;
+    sheet.#before ??= new Run(this.#prepared, { ...rest, answers: previous });
+    return this.#repeat === undefined || this.#member === null
+      ? sheet.#before
+      : sheet.#before.forMember(this.#repeat, this.#member);
   }
 
   day(name: string): number | Failure {
@@ -238,6 +270,11 @@ export class Run implements Judging {
   #answer(id: string): Scalar | Failure | undefined {
     const point = this.#prepared.byId.get(id);
     if (point === undefined || !this.#sees(point)) return undefined;
+    const home = this.#home(point);
+    if (home !== this) {
+      home.need([`answers.${id}`]);
+      return home.context.answers[id];
+    }
     // A calculated point may lead back to itself: its own place holds a failure meanwhile.
     if (point.calculate !== undefined)
       this.context.answers[id] = failure("cycle", { name: `answers.${id}` });
