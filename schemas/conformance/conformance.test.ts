@@ -12,7 +12,13 @@ const [LANGUAGE = ""] = Object.values(
   import.meta.glob<string>("../LANGUAGE.md", { query: "?raw", import: "default", eager: true }),
 );
 /** By path from this folder; nothing of them is loaded. */
-const TEST_FILES = Object.keys(import.meta.glob(["../**/*.test.ts", "../../tests/**/*.test.ts"]));
+const TEST_FILES = Object.keys(
+  import.meta.glob([
+    "./*.test.ts",
+    "../**/*.test.ts",
+    "../../{tests,runner,server,designer}/**/*.test.{ts,tsx}",
+  ]),
+);
 
 const titleOf = ({ rule, name }: Case) => `${rule} ${name}`;
 const cases = FILES.flatMap((file) => file.cases);

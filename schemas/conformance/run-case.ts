@@ -64,8 +64,9 @@ const eachAs = (
     ]),
   );
 
-/** The whole document of a case, as a person would have written it. */
-const documentOf = (file: CaseFile, one: Case): unknown => {
+/** The whole document of a case, as a person would have written it.
+ * @throws Error for a sheet that its file does not have. */
+export const documentOf = (file: CaseFile, one: Case): unknown => {
   const sheet = one.checklist ?? file.sheets[one.sheet ?? ""];
   if (sheet === undefined) throw new Error(`no sheet ${one.sheet} in "${file.title}"`);
   const whole = {
