@@ -62,6 +62,15 @@ function named(unit: Unit | undefined): Unit | undefined {
 }
 
 /**
+ * What is left when two sizes cancel has their errors: 31.982 °F would be a hair beside −0.01 °C.
+ * Beyond the 14th digit of what was cancelled nothing was ever measured.
+ */
+function withoutNoise(value: number, size: number): number {
+  const decimals = 13 - Math.floor(Math.log10(size));
+  return decimals >= 0 && decimals <= 100 ? Number(value.toFixed(decimals)) + 0 : value;
+}
+
+/**
  * Converts between UCUM units; undefined when a code is unknown or the dimensions differ. The
  * zeros are subtracted before anything is scaled, so that 32 °F is exactly 0 °C.
  */
@@ -74,5 +83,8 @@ export const convert = (value: number, from: string, to: string): number | undef
   const zeros =
     Math.round(source.zero * 100) * target.den - Math.round(target.zero * 100) * source.den;
   const shift = zeros === 0 ? 0 : zeros / (100 * target.den * source.num);
-  return ((value + shift) * source.num * target.den) / (source.den * target.num);
+  const converted = ((value + shift) * source.num * target.den) / (source.den * target.num);
+  if (shift === 0 || !Number.isFinite(converted)) return converted;
+  const size = Math.max(Math.abs(value), Math.abs(shift)) * (source.num / source.den);
+  return withoutNoise(converted, (size * target.den) / target.num);
 };
