@@ -136,6 +136,19 @@ export const DESK_PAGES = {
   "intervals.sentence-early": "{rule}, or up to {early} before",
   "intervals.sentence-late": "{rule}, or up to {late} after",
   "intervals.not-yet": "Not in force yet.",
+  "intervals.sentence-anniversary-restart":
+    "every {every} on the same day, done in the {within} before it; done late it counts anew",
+  "intervals.sentence-anniversary-keep":
+    "every {every} on the same day, done in the {within} before it; done late the day stays",
+  "intervals.sentence-week": "once in each calendar week",
+  "intervals.sentence-month": "once in each calendar month",
+  "intervals.sentence-quarter": "once in each quarter of the year",
+  "intervals.sentence-half-year": "once in each half of the year",
+  "intervals.sentence-year": "once in each calendar year",
+  "intervals.sentence-day": "{rule}, due on day {day} of it",
+  "intervals.sentence-spacing":
+    "due {every} after last done, no sooner than {min} and no later than {max}",
+  "intervals.sentence-never-after": "{rule}, never more than {limit} from one to the next",
   "intervals.sentence-result": "by the result of “{score}”",
   "intervals.caution":
     "An example only: the law and codes of the place, the maker and the competent person set how often.",

@@ -57,3 +57,25 @@ test("the preview counts each date from the day before it was done", () => {
     "2028-04-30",
   ]);
 });
+
+test("a rule that the form cannot write is kept whole", () => {
+  for (const rule of [
+    { kind: "each-period", period: "month" },
+    { kind: "spacing", min: "P20D", max: "P40D" },
+    { kind: "anniversary", every: "P12M", within: "P2M", afterLate: "keep" },
+    { kind: "from-last-done", every: "P6M", neverAfter: "P7M" },
+  ] as const) {
+    const { title, assetType, checklist, basis } = fields;
+    const definition = { title, assetType, checklist, rule, basis };
+    expect(definitionOf(toIntervalFields(definition))).toEqual(definition);
+  }
+});
+
+test("the preview of an anniversary counts from its anchor", () => {
+  const windows = nextWindows(
+    { kind: "anniversary", every: "P1M", within: "P1W", afterLate: "restart" },
+    civilDate(2026, 1, 31),
+    2,
+  );
+  expect(windows.map(({ due }) => formatCivilDate(due))).toEqual(["2026-02-28", "2026-03-31"]);
+});

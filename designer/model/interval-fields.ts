@@ -1,6 +1,7 @@
 import {
   type CivilDate,
   computeWindow,
+  type DoneRecord,
   type DueWindow,
   type IntervalDefinition,
   type IntervalRule,
@@ -13,7 +14,9 @@ export interface IntervalFields {
   title: string;
   assetType: string;
   checklist: string;
-  kind: IntervalRule["kind"];
+  /** "kept" for a rule that this form shows in words and does not change. */
+  kind: "from-last-done" | "by-result" | "kept";
+  kept: IntervalRule | null;
   every: string;
   unit: "D" | "W" | "M" | "Y";
   early: string;
@@ -27,6 +30,7 @@ export const EMPTY_INTERVAL: IntervalFields = {
   assetType: "",
   checklist: "",
   kind: "from-last-done",
+  kept: null,
   every: "6",
   unit: "M",
   early: "",
@@ -51,17 +55,21 @@ const days = (iso: string | undefined): string => {
 
 export const toIntervalFields = (definition: IntervalDefinition): IntervalFields => {
   const { title, assetType, checklist, rule, basis = "" } = definition;
-  return {
-    ...EMPTY_INTERVAL,
-    title,
-    assetType,
-    checklist,
-    basis,
-    kind: rule.kind,
-    early: days(rule.early),
-    late: days(rule.late),
-    ...(rule.kind === "from-last-done" ? splitDuration(rule.every) : { score: rule.score }),
-  };
+  const around = { ...EMPTY_INTERVAL, title, assetType, checklist, basis };
+  if (rule.neverAfter !== undefined) return { ...around, kind: "kept", kept: rule };
+  switch (rule.kind) {
+    case "from-last-done":
+    case "by-result":
+      return {
+        ...around,
+        kind: rule.kind,
+        early: days(rule.early),
+        late: days(rule.late),
+        ...(rule.kind === "from-last-done" ? splitDuration(rule.every) : { score: rule.score }),
+      };
+    default:
+      return { ...around, kind: "kept", kept: rule };
+  }
 };
 
 const whole = (text: string): number | null =>
@@ -81,6 +89,7 @@ export const isEvery = (text: string): boolean => (whole(text) ?? 0) > 0;
 
 /** The rule as written; null while something that it needs is missing or cannot be read. */
 export const ruleOf = (fields: IntervalFields): IntervalRule | null => {
+  if (fields.kind === "kept") return fields.kept;
   const early = margin(fields.early);
   const late = margin(fields.late);
   if (early === null || late === null) return null;
@@ -113,10 +122,12 @@ export const nextWindows = (
   byResult = "P1Y",
 ): DueWindow[] => {
   const windows: DueWindow[] = [];
+  const done: DoneRecord[] = [];
   let on = from;
   for (let turn = 0; turn < count; turn += 1) {
     const next = rule.kind === "by-result" ? { [rule.score]: byResult } : {};
-    const window = computeWindow(rule, [{ entry: "", on, at: null, counts: true, next }], from);
+    done.push({ entry: "", on, at: null, counts: true, next });
+    const window = computeWindow(rule, done, from);
     windows.push(window);
     on = window.due;
   }

@@ -182,10 +182,15 @@ const IntervalForm = ({
         <LeafWords>
           <SelectField
             label={d("intervals.again")}
-            options={(["from-last-done", "by-result"] as const).map((value) => ({
-              value,
-              label: d(`intervals.${value}`),
-            }))}
+            options={[
+              ...(["from-last-done", "by-result"] as const).map((value) => ({
+                value: value as string,
+                label: d(`intervals.${value}`),
+              })),
+              ...(fields.kept
+                ? [{ value: "kept", label: sentence({ ...fields, rule: fields.kept }) }]
+                : []),
+            ]}
             {...register("kind", {
               onChange: () => {
                 const [only, other] = scores;
@@ -193,7 +198,7 @@ const IntervalForm = ({
               },
             })}
           />
-          {fields.kind === "from-last-done" ? (
+          {fields.kind === "kept" ? null : fields.kind === "from-last-done" ? (
             <FieldPair>
               <LineField
                 label={d("intervals.every")}
@@ -225,18 +230,20 @@ const IntervalForm = ({
               {...register("score", { validate: needed })}
             />
           )}
-          <FieldPair>
-            <LineField
-              label={d("intervals.early")}
-              error={formState.errors.early?.message}
-              {...register("early", { validate: margin })}
-            />
-            <LineField
-              label={d("intervals.late")}
-              error={formState.errors.late?.message}
-              {...register("late", { validate: margin })}
-            />
-          </FieldPair>
+          {fields.kind !== "kept" && (
+            <FieldPair>
+              <LineField
+                label={d("intervals.early")}
+                error={formState.errors.early?.message}
+                {...register("early", { validate: margin })}
+              />
+              <LineField
+                label={d("intervals.late")}
+                error={formState.errors.late?.message}
+                {...register("late", { validate: margin })}
+              />
+            </FieldPair>
+          )}
           <LineField
             label={d("intervals.basis")}
             help={d("intervals.basis-help")}

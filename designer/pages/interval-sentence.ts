@@ -1,5 +1,5 @@
 import { durationWords, useMessages } from "@roundbook/runner/form";
-import type { IntervalDefinition } from "@roundbook/schemas";
+import type { IntervalDefinition, IntervalRule } from "@roundbook/schemas";
 import { d } from "../messages/desk.ts";
 import { useChecklists } from "./queries.ts";
 
@@ -9,13 +9,41 @@ export const useIntervalSentence = () => {
   const checklists = useChecklists().data;
   const scoreTitle = (checklist: string, score: string): string =>
     checklists?.find((one) => one.id === checklist)?.document.scores?.[score]?.title ?? score;
-  return ({ rule, checklist }: IntervalDefinition): string => {
+  const duration = (iso: string): string => durationWords(t, iso);
+  const kindWords = (rule: IntervalRule, checklist: string): string => {
+    switch (rule.kind) {
+      case "from-last-done":
+        return d("intervals.sentence", { every: duration(rule.every) });
+      case "by-result":
+        return d("intervals.sentence-result", { score: scoreTitle(checklist, rule.score) });
+      case "anniversary":
+        return d(`intervals.sentence-anniversary-${rule.afterLate}`, {
+          every: duration(rule.every),
+          within: duration(rule.within),
+        });
+      case "each-period":
+        return rule.day === undefined
+          ? d(`intervals.sentence-${rule.period}`)
+          : d("intervals.sentence-day", {
+              rule: d(`intervals.sentence-${rule.period}`),
+              day: rule.day,
+            });
+      case "spacing":
+        return d("intervals.sentence-spacing", {
+          min: duration(rule.min),
+          max: duration(rule.max),
+          every: duration(rule.every ?? rule.max),
+        });
+    }
+  };
+  return ({ rule, checklist }: Pick<IntervalDefinition, "rule" | "checklist">): string => {
+    const kind = kindWords(rule, checklist);
     const words =
-      rule.kind === "from-last-done"
-        ? d("intervals.sentence", { every: durationWords(t, rule.every) })
-        : d("intervals.sentence-result", { score: scoreTitle(checklist, rule.score) });
-    const early = rule.early && durationWords(t, rule.early);
-    const late = rule.late && durationWords(t, rule.late);
+      rule.neverAfter === undefined
+        ? kind
+        : d("intervals.sentence-never-after", { rule: kind, limit: duration(rule.neverAfter) });
+    const early = "early" in rule && rule.early && duration(rule.early);
+    const late = "late" in rule && rule.late && duration(rule.late);
     if (early && late) return d("intervals.sentence-window", { rule: words, early, late });
     if (early) return d("intervals.sentence-early", { rule: words, early });
     return late ? d("intervals.sentence-late", { rule: words, late }) : words;

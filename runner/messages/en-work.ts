@@ -43,6 +43,7 @@ export const WORK_WORDS = {
   "fill.not-completed": "Not completed…",
   "fill.signature": "Signature",
   "fill.signs": "{name}, {day}, {time}. Signing declares that this is what you found.",
+  "fill.later": "Its next date stands here once this is sent.",
   "fill.stays": "{title} stays due: it is not complete.",
   "fill.kept": "Kept as you write. It reopens where it was.",
   "fill.leave-title": "Leave this check",

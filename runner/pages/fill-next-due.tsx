@@ -5,6 +5,7 @@ import {
   type DoneRecord,
   type DueWindow,
   type Judgement,
+  needsHistory,
   type SiteBundle,
 } from "@roundbook/schemas";
 import { Due, dueWords, Row, Rows, useMessages, whyWords } from "../form/index.ts";
@@ -13,8 +14,8 @@ import { work } from "../messages/work.ts";
 export interface NextWindow {
   readonly interval: string;
   readonly title: string;
-  /** Null when this inspection moves no date. */
-  readonly window: DueWindow | null;
+  /** Null when this inspection moves no date, "later" when only its whole history tells the date. */
+  readonly window: DueWindow | "later" | null;
 }
 
 /** What an inspection that is finished today would make due next, by every interval of its checklist. */
@@ -45,7 +46,11 @@ export const nextWindows = (
     .map(({ id, definition }) => ({
       interval: id,
       title: definition.title,
-      window: done.counts ? computeWindow(definition.rule, [done], today) : null,
+      window: !done.counts
+        ? null
+        : needsHistory(definition.rule)
+          ? "later"
+          : computeWindow(definition.rule, [done], today),
     }));
 };
 
@@ -64,9 +69,16 @@ export const NextDue = ({
         <Row
           key={interval}
           name={title}
-          second={window ? whyWords(messages, window.why, today) : work("fill.stays", { title })}
+          second={
+            window === null
+              ? work("fill.stays", { title })
+              : window === "later"
+                ? work("fill.later")
+                : whyWords(messages, window.why, today)
+          }
           due={
-            window && (
+            window !== null &&
+            window !== "later" && (
               <Due {...window} today={today}>
                 {dueWords(window, today)}
               </Due>

@@ -6,6 +6,18 @@ export const DUE_CODES = {
   "at-once": ["score", "date", "entry"],
   "no-interval-from-result": ["score", "date", "entry"],
   "brought-forward": ["every", "date", "entry"],
+  "anniversary-kept": ["every", "deadline", "anchor", "date", "entry"],
+  "anniversary-kept-late": ["every", "deadline", "anchor", "date", "entry"],
+  "anniversary-restarted-early": ["every", "opens", "date", "entry"],
+  "anniversary-restarted-late": ["every", "deadline", "date", "entry"],
+  "each-week": ["date", "entry"],
+  "each-month": ["date", "entry"],
+  "each-quarter": ["date", "entry"],
+  "each-half-year": ["date", "entry"],
+  "each-year": ["date", "entry"],
+  "by-spacing": ["min", "max", "date", "entry"],
+  "done-too-soon": ["min", "date"],
+  "never-after": ["limit", "date"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type DueCode = keyof typeof DUE_CODES;

@@ -1,60 +1,19 @@
 import type { CivilDate } from "../shared/ids.ts";
-import type { Explanation } from "../shared/problem.ts";
 import { formatCivilDate } from "./civil.ts";
-import type { DueCode } from "./codes.ts";
-import { addDuration, subtractDuration } from "./duration.ts";
+import { addDuration } from "./duration.ts";
 import type { IntervalRule } from "./interval-schema.ts";
-import { latestDay } from "./latest-day.ts";
+import { anniversary } from "./kinds/anniversary.ts";
+import { eachPeriod } from "./kinds/each-period.ts";
+import { byResult, fromLastDone } from "./kinds/from-record.ts";
+import { lastSpaced, spacing } from "./kinds/spacing.ts";
+import { explain, type Span } from "./kinds/span.ts";
+import { doneDays, latestDay } from "./latest-day.ts";
 import type { DoneRecord, DueStatus, DueWindow } from "./window.ts";
-
-interface Candidate {
-  readonly record: DoneRecord;
-  readonly due: CivilDate;
-  /** An interval may have tolerances; "at once" has none. */
-  readonly tolerant: boolean;
-  readonly why: Explanation;
-}
-
-const explain = (code: DueCode, params: Explanation["params"]): Explanation => ({ code, params });
-
-function candidate(rule: IntervalRule, record: DoneRecord): Candidate {
-  const facts = { date: formatCivilDate(record.on), entry: record.entry };
-  const atOnce = (code: DueCode, score: string): Candidate => ({
-    record,
-    due: record.on,
-    tolerant: false,
-    why: explain(code, { score, ...facts }),
-  });
-  switch (rule.kind) {
-    case "from-last-done": {
-      const code = record.counts && !record.broughtForward ? "from-last-done" : "brought-forward";
-      return {
-        record,
-        due: addDuration(record.on, rule.every),
-        tolerant: true,
-        why: explain(code, { every: rule.every, ...facts }),
-      };
-    }
-    case "by-result": {
-      const { score } = rule;
-      const next = Object.hasOwn(record.next, score) ? record.next[score] : undefined;
-      if (next === "at-once") return atOnce("at-once", score);
-      // A result that gives no interval must never make an asset silently not due.
-      if (next === null || next === undefined) return atOnce("no-interval-from-result", score);
-      return {
-        record,
-        due: addDuration(record.on, next),
-        tolerant: true,
-        why: explain("by-result", { score, next, ...facts }),
-      };
-    }
-  }
-}
 
 const laterEntry = (a: DoneRecord, b: DoneRecord): boolean => a.entry > b.entry;
 
 /** Which of two records of one civil date decides: a total order, so arrival order cannot matter. */
-function outranks(a: Candidate, b: Candidate, ordered: boolean): boolean {
+function outranks(a: Span, b: Span, ordered: boolean): boolean {
   if (ordered) {
     const [atA, atB] = [a.record.at ?? 0, b.record.at ?? 0];
     return atA === atB ? laterEntry(a.record, b.record) : atA > atB;
@@ -62,18 +21,62 @@ function outranks(a: Candidate, b: Candidate, ordered: boolean): boolean {
   return a.due === b.due ? laterEntry(a.record, b.record) : a.due < b.due;
 }
 
-function deciding(rule: IntervalRule, done: readonly DoneRecord[]): Candidate | undefined {
-  const day = latestDay(done);
+/** What the deciding record of one civil date says. */
+function decide(day: readonly DoneRecord[], say: (record: DoneRecord) => Span): Span | undefined {
   // On one date an inspection says more than a date carried in from old papers.
   const inspections = day.filter((record) => record.broughtForward !== true);
   const records = inspections.length > 0 ? inspections : day;
   const ordered = records.every((record) => record.at !== null);
-  let best: Candidate | undefined;
+  let best: Span | undefined;
   for (const record of records) {
-    const other = candidate(rule, record);
+    const other = say(record);
     if (best === undefined || outranks(other, best, ordered)) best = other;
   }
   return best;
+}
+
+function spanOf(
+  rule: IntervalRule,
+  done: readonly DoneRecord[],
+  day: readonly DoneRecord[],
+): Span | undefined {
+  switch (rule.kind) {
+    case "from-last-done":
+      return decide(day, (record) => fromLastDone(rule, record));
+    case "by-result":
+      return decide(day, (record) => byResult(rule, record));
+    case "each-period":
+      return decide(day, (record) => eachPeriod(rule, record));
+    case "anniversary": {
+      const days = doneDays(done);
+      return decide(day, (record) => anniversary(rule, days, record));
+    }
+    case "spacing": {
+      const days = doneDays(done);
+      const counted = lastSpaced(rule.min, days);
+      const last = days.at(-1);
+      if (counted === undefined || last === undefined) return undefined;
+      const then = last === counted ? day : latestDay(done.filter(({ on }) => on <= counted));
+      return decide(then, (record) => spacing(rule, record, last));
+    }
+  }
+}
+
+/** No window, margin or kept anniversary leads past the longest time from one to the next. */
+function bound(span: Span, neverAfter: string | undefined): Span {
+  if (neverAfter === undefined) return span;
+  const limit = addDuration(span.record.on, neverAfter);
+  if (span.latest <= limit) return span;
+  const within = (day: CivilDate) => Math.min(day, limit) as CivilDate;
+  const { moved = [], ...why } = span.why;
+  const step = explain("never-after", { limit: neverAfter, date: formatCivilDate(limit) });
+  return {
+    ...span,
+    earliest: within(span.earliest),
+    due: within(span.due),
+    latest: limit,
+    why: { ...why, moved: [...moved, step] },
+  };
 }
 
 /**
@@ -85,8 +88,9 @@ export function computeWindow(
   done: readonly DoneRecord[],
   registered: CivilDate,
 ): DueWindow {
-  const best = deciding(rule, done);
-  if (best === undefined)
+  const day = latestDay(done);
+  const span = spanOf(rule, done, day);
+  if (span === undefined)
     return {
       earliest: registered,
       due: registered,
@@ -95,14 +99,13 @@ export function computeWindow(
       lastDone: null,
       why: explain("never-done", { date: formatCivilDate(registered) }),
     };
-  const { record, due, tolerant, why } = best;
-  const early = tolerant && rule.early !== undefined ? subtractDuration(due, rule.early) : due;
+  const { record, earliest, due, latest, why } = bound(span, rule.neverAfter);
   return {
-    earliest: Math.max(early, record.on) as CivilDate,
+    earliest: Math.max(Math.min(earliest, due), record.on) as CivilDate,
     due,
-    latest: tolerant && rule.late !== undefined ? addDuration(due, rule.late) : due,
+    latest,
     from: record.entry,
-    lastDone: record.on,
+    lastDone: day[0]?.on ?? record.on,
     why,
   };
 }

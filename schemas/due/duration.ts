@@ -21,15 +21,21 @@ export function parseDuration(iso: string): Duration | undefined {
   };
 }
 
-function shift(date: CivilDate, iso: string, sign: 1 | -1): CivilDate {
+/** As `parseDuration`. @throws RangeError when `iso` does not match `DURATION`. */
+export function durationOf(iso: string): Duration {
   const duration = parseDuration(iso);
   if (duration === undefined) throw new RangeError(`not a duration of whole days: ${iso}`);
+  return duration;
+}
+
+/** A duration so many times over from one anchor, so that month ends do not drift; `times` may be negative. */
+export function addTimes(date: CivilDate, duration: Duration, times: number): CivilDate {
   const { year, month, day } = civilParts(date);
-  const months = year * 12 + (month - 1) + sign * duration.months;
+  const months = year * 12 + (month - 1) + times * duration.months;
   const toYear = Math.floor(months / 12);
   const toMonth = months - toYear * 12 + 1;
   const clamped = civilDate(toYear, toMonth, Math.min(day, daysInMonth(toYear, toMonth)));
-  const shifted = clamped + sign * duration.days;
+  const shifted = clamped + times * duration.days;
   // Never past the years that can be written: a far date stays a date, and stays due.
   return Math.min(Math.max(shifted, FIRST_CIVIL_DATE), LAST_CIVIL_DATE) as CivilDate;
 }
@@ -39,7 +45,9 @@ function shift(date: CivilDate, iso: string, sign: 1 | -1): CivilDate {
  * multiples to the anchor, never to a sum: 31 January + P2M is 31 March, + P1M twice is 28 March.
  * @throws RangeError when `iso` does not match `DURATION`.
  */
-export const addDuration = (date: CivilDate, iso: string): CivilDate => shift(date, iso, 1);
+export const addDuration = (date: CivilDate, iso: string): CivilDate =>
+  addTimes(date, durationOf(iso), 1);
 
 /** Takes a duration off a date by the rules of `addDuration`. */
-export const subtractDuration = (date: CivilDate, iso: string): CivilDate => shift(date, iso, -1);
+export const subtractDuration = (date: CivilDate, iso: string): CivilDate =>
+  addTimes(date, durationOf(iso), -1);

@@ -3,6 +3,9 @@ import { DURATION, NAME, UUID } from "../shared/patterns.ts";
 
 const duration = { type: "string", pattern: DURATION } as const;
 
+/** The law's longest time from one to the next: nothing moves a date past it. */
+const bounded = { neverAfter: duration } as const;
+
 const INTERVAL_RULE_SCHEMA = {
   oneOf: [
     {
@@ -12,6 +15,7 @@ const INTERVAL_RULE_SCHEMA = {
         every: duration,
         early: duration,
         late: duration,
+        ...bounded,
       },
       required: ["kind", "every"],
       additionalProperties: false,
@@ -23,8 +27,49 @@ const INTERVAL_RULE_SCHEMA = {
         score: { type: "string", pattern: NAME },
         early: duration,
         late: duration,
+        ...bounded,
       },
       required: ["kind", "score"],
+      additionalProperties: false,
+    },
+    {
+      type: "object",
+      properties: {
+        kind: { const: "anniversary" },
+        every: duration,
+        /** The time ending with the due day in which doing it keeps the anniversary. */
+        within: duration,
+        late: duration,
+        afterLate: { enum: ["restart", "keep"] },
+        ...bounded,
+      },
+      required: ["kind", "every", "within", "afterLate"],
+      additionalProperties: false,
+    },
+    {
+      type: "object",
+      properties: {
+        kind: { const: "each-period" },
+        /** Weeks begin on Monday (ISO 8601); the others as the calendar year divides. */
+        period: { enum: ["week", "month", "quarter", "half-year", "year"] },
+        /** Due on this day of the period, from 1, or on its last; absent: on its last. */
+        day: { type: "integer", minimum: 1, maximum: 366 },
+        ...bounded,
+      },
+      required: ["kind", "period"],
+      additionalProperties: false,
+    },
+    {
+      type: "object",
+      properties: {
+        kind: { const: "spacing" },
+        min: duration,
+        max: duration,
+        /** Due after this long; absent: after `max`. */
+        every: duration,
+        ...bounded,
+      },
+      required: ["kind", "min", "max"],
       additionalProperties: false,
     },
   ],
@@ -47,3 +92,6 @@ export const INTERVAL_SCHEMA = {
 
 export type IntervalRule = FromSchema<typeof INTERVAL_RULE_SCHEMA>;
 export type IntervalDefinition = FromSchema<typeof INTERVAL_SCHEMA>;
+
+/** The rule of one kind. */
+export type RuleOf<Kind extends IntervalRule["kind"]> = Extract<IntervalRule, { kind: Kind }>;

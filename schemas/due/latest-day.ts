@@ -1,11 +1,13 @@
+import type { CivilDate } from "../shared/ids.ts";
+import type { IntervalRule } from "./interval-schema.ts";
 import type { DoneRecord } from "./window.ts";
 
 /** A date from old papers moves the due date too, though it proves nothing. */
 const movesDate = (record: DoneRecord): boolean => record.counts || record.broughtForward === true;
 
 /**
- * The records that decide a due window: those of the last civil date on which anything counted.
- * A store may keep these alone: `latestDay([...latestDay(earlier), ...later])` loses nothing.
+ * The records of the last civil date on which anything counted. They alone decide a due window,
+ * and `latestDay([...latestDay(earlier), ...later])` loses nothing, unless the rule `needsHistory`.
  */
 export function latestDay(records: readonly DoneRecord[]): readonly DoneRecord[] {
   let day: DoneRecord[] = [];
@@ -17,3 +19,11 @@ export function latestDay(records: readonly DoneRecord[]): readonly DoneRecord[]
   }
   return day;
 }
+
+/** The civil dates on which anything counted, ascending, each once. */
+export const doneDays = (records: readonly DoneRecord[]): readonly CivilDate[] =>
+  [...new Set(records.filter(movesDate).map(({ on }) => on))].sort((a, b) => a - b);
+
+/** Whether the last day alone does not tell when it is due: what was done before matters too. */
+export const needsHistory = ({ kind }: IntervalRule): boolean =>
+  kind === "anniversary" || kind === "spacing";

@@ -14,6 +14,8 @@ export type ProblemParam = string | number | boolean | null | readonly string[] 
 export interface Explanation {
   readonly code: string;
   readonly params: Readonly<Record<string, ProblemParam>>;
+  /** What moved the result afterwards, in order; absent when nothing did. */
+  readonly moved?: readonly Explanation[];
 }
 
 export const problem = (

@@ -8,7 +8,11 @@ function written(value: ProblemParam | undefined): string {
 }
 
 /** An explanation or problem as an English sentence. A code without wording speaks for itself. */
-export function say({ code, params }: Explanation): string {
+export function say({ moved = [], ...said }: Explanation): string {
+  return [sayOne(said), ...moved.map(say)].join("; ");
+}
+
+function sayOne({ code, params }: Explanation): string {
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined;
   if (words === undefined) {
     const rest = Object.entries(params).map(([name, value]) => `${name}: ${written(value)}`);

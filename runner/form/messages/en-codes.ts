@@ -82,6 +82,22 @@ const EXPLANATIONS = {
   "at-once": "The result of {date} asks for it at once.",
   "no-interval-from-result": "The result of {date} names no interval, so it is due now.",
   "brought-forward": "{every} from {date}, brought forward from old papers.",
+  "anniversary-kept":
+    "{every} after {deadline}, kept as counted from {anchor}: done in its window on {date}.",
+  "anniversary-kept-late":
+    "The next after {deadline}, every {every} as counted from {anchor}: done late on {date}.",
+  "anniversary-restarted-early":
+    "{every} from {date}, when it was done before its window opened on {opens}.",
+  "anniversary-restarted-late":
+    "{every} from {date}, when it was done late; it was due {deadline}.",
+  "each-week": "Once in each calendar week; last done {date}.",
+  "each-month": "Once in each calendar month; last done {date}.",
+  "each-quarter": "Once in each quarter of the year; last done {date}.",
+  "each-half-year": "Once in each half of the year; last done {date}.",
+  "each-year": "Once in each calendar year; last done {date}.",
+  "by-spacing": "{min} to {max} from {date}, when it was last done.",
+  "done-too-soon": "Done again on {date}, sooner than {min}, which does not count.",
+  "never-after": "Brought back to {date}, as never more than {limit} may pass.",
 } as const;
 
 /** What is wrong with answers and particulars. */

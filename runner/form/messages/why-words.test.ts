@@ -20,3 +20,14 @@ test("a result that asks for no interval says so", () => {
   const why = { code: "at-once", params: { score: "building", date: "2026-10-13", entry: "x" } };
   expect(whyWords(english, why, today)).toBe("The result of 13\u00a0October asks for it at once.");
 });
+
+test("what moved a date is said after what set it", () => {
+  const why = {
+    code: "from-last-done",
+    params: { every: "P12M", date: "2026-03-14", entry: "x" },
+    moved: [{ code: "never-after", params: { limit: "P11M", date: "2027-02-14" } }],
+  };
+  expect(whyWords(english, why, today)).toBe(
+    "12 months from 14\u00a0March, when it was last done. Brought back to 14\u00a0February 2027, as never more than 11 months may pass.",
+  );
+});

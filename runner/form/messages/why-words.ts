@@ -8,8 +8,8 @@ import { dayAndMonth } from "./dates.ts";
 import { durationWords } from "./duration-words.ts";
 import type { Messages } from "./messages.tsx";
 
-const DATES = new Set(["date"]);
-const DURATIONS = new Set(["every", "next"]);
+const DATES = new Set(["date", "deadline", "anchor", "opens"]);
+const DURATIONS = new Set(["every", "next", "min", "max", "limit"]);
 
 /** Why an asset is due: dates and durations are data in the explanation and words here. */
 export function whyWords(messages: Messages, why: Explanation, today?: CivilDate): string {
@@ -20,5 +20,6 @@ export function whyWords(messages: Messages, why: Explanation, today?: CivilDate
     return DURATIONS.has(name) ? durationWords(messages.t, value) : value;
   };
   const params = Object.entries(why.params).map(([name, value]) => [name, word(name, value)]);
-  return messages.say({ code: why.code, params: Object.fromEntries(params) });
+  const said = messages.say({ code: why.code, params: Object.fromEntries(params) });
+  return [said, ...(why.moved ?? []).map((step) => whyWords(messages, step, today))].join(" ");
 }

@@ -6,4 +6,19 @@ export const DUE_WORDS = {
   "at-once": "at once, by the result of {score} on {date}",
   "no-interval-from-result": "the result of {score} on {date} gives no interval, so at once",
   "brought-forward": "{every} from {date}, brought forward from old papers",
+  "anniversary-kept":
+    "{every} after {deadline}, kept as counted from {anchor}: done in its window on {date}",
+  "anniversary-kept-late":
+    "the next after {deadline}, every {every} as counted from {anchor}: done late on {date}",
+  "anniversary-restarted-early":
+    "{every} from {date}, when it was done before its window opened on {opens}",
+  "anniversary-restarted-late": "{every} from {date}, when it was done late; it was due {deadline}",
+  "each-week": "once in each calendar week; last done {date}",
+  "each-month": "once in each calendar month; last done {date}",
+  "each-quarter": "once in each quarter of the year; last done {date}",
+  "each-half-year": "once in each half of the year; last done {date}",
+  "each-year": "once in each calendar year; last done {date}",
+  "by-spacing": "{min} to {max} from {date}, when it was last done",
+  "done-too-soon": "done again on {date}, sooner than {min}, which does not count",
+  "never-after": "brought back to {date}, as never more than {limit} may pass",
 } as const;
