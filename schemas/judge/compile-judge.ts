@@ -91,8 +91,9 @@ class Sheet {
     const judged = judgePoint(run, point, asked, given, this.#explain);
     this.points[name] = judged;
     this.overall.add(judged.verdict);
-    // What is worked out was not found by anybody: it makes no sheet begun.
-    if (given.is !== "missing" && point.calculate === undefined) this.overall.touched = true;
+    // What is worked out was found by nobody, and what cannot be used tells nothing: neither makes a sheet.
+    if (given.is !== "missing" && given.is !== "unusable" && point.calculate === undefined)
+      this.overall.touched = true;
     if (given.is === "pending") this.pending.push(name);
     if (isUsable(given)) {
       if (point.calculate === undefined) this.overall.answered = true;

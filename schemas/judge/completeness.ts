@@ -21,11 +21,11 @@ const isNote = (item: unknown): boolean => {
 function countEvidence(evidence: unknown, id: string, kind: "photo" | "note"): number {
   const items = own(evidence, id);
   if (!Array.isArray(items)) return 0;
-  return items.filter(
-    (item) =>
-      own(item, "kind") === kind &&
-      (kind === "photo" ? typeof own(item, "sha256") === "string" : isNote(item)),
-  ).length;
+  const given = items.filter((item) => own(item, "kind") === kind);
+  if (kind === "note") return given.filter(isNote).length;
+  // One photo named twice is one photo.
+  return new Set(given.map((item) => own(item, "sha256")).filter((it) => typeof it === "string"))
+    .size;
 }
 
 function answerFinding(point: PreparedPoint, name: string, given: Given): Finding | undefined {
@@ -93,19 +93,22 @@ export function strangers(
 ): Problem[] {
   const names = [...points.keys()];
   const budget = wordBudget();
-  return Object.keys(answers).flatMap((name) => {
-    if (known.has(name)) return [];
-    const place = splitAnswerName(name);
-    const point = points.get(place.point);
-    if (point === undefined)
-      return [
-        problem(at("/answers", name), "unknown-point", {
-          point: name,
-          nearest: nearest(place.point, names, budget),
-        }),
-      ];
-    const members = point.repeat ? run.members(point.repeat).members.map(({ id }) => id) : [];
-    const params = { point: place.point, member: place.member, members };
-    return [problem(at("/answers", name), "unknown-member", params)];
-  });
+  // In an order of their own: that of the answers is chance.
+  return Object.keys(answers)
+    .sort()
+    .flatMap((name) => {
+      if (known.has(name)) return [];
+      const place = splitAnswerName(name);
+      const point = points.get(place.point);
+      if (point === undefined)
+        return [
+          problem(at("/answers", name), "unknown-point", {
+            point: name,
+            nearest: nearest(place.point, names, budget),
+          }),
+        ];
+      const members = point.repeat ? run.members(point.repeat).members.map(({ id }) => id) : [];
+      const params = { point: place.point, member: place.member, members };
+      return [problem(at("/answers", name), "unknown-member", params)];
+    });
 }

@@ -24,7 +24,9 @@ export function guardOf({ uncertainty, factor }: PreparedDecision, run: Judging)
   if (uncertainty === undefined) return failure("uncertainty-missing", {});
   const u = numberOf(uncertainty, run);
   if (isFailure(u)) return u;
-  return u < 0 ? failure("uncertainty-negative", { uncertainty: u }) : roundSignificant(u * factor);
+  if (u < 0) return failure("uncertainty-negative", { uncertainty: u });
+  const width = roundSignificant(u * factor);
+  return Number.isFinite(width) ? width : failure("not-finite", { operation: uncertainty.source });
 }
 
 /** The bound moved inwards by the guard band, or outwards where it is negative. */

@@ -129,9 +129,11 @@ describe("complete", () => {
   test("evidence is counted by kind, and an empty note is none", () => {
     const photo = { kind: "photo", sha256 } as const;
     const empty = { kind: "note", note: "  " } as const;
-    expect(run("not-ok", { cable: [photo, photo, { kind: "note", note: "split" }] })).toEqual([
-      true,
-    ]);
+    const other = { kind: "photo", sha256: "b".repeat(64) } as const;
+    const note = { kind: "note", note: "split" } as const;
+    expect(run("not-ok", { cable: [photo, other, note] })).toEqual([true]);
+    // One photo named twice is one photo.
+    expect(run("not-ok", { cable: [photo, photo, note] })).toHaveLength(2);
     expect(run("not-ok", { cable: [photo, { kind: "photo" }, empty] })).toHaveLength(3);
   });
 

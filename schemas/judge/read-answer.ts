@@ -1,4 +1,4 @@
-import { isAbsence } from "../checklist/answer-shape.ts";
+import { hasShape, isAbsence, lengthOf } from "../checklist/answer-shape.ts";
 import { ABSENCE_REASONS, type PointKind } from "../checklist/answer-types.ts";
 import type { PointDefinition } from "../checklist/meta-schema.ts";
 import { parseCivilDate } from "../due/civil.ts";
@@ -37,9 +37,11 @@ function readWords(point: PointDefinition): ReadMembers {
   return (answer) => {
     if (!Array.isArray(answer)) return unusable("not-an-answer", { kind: "choices" });
     if (answer.length === 0) return MISSING;
-    const stranger = answer.find((word) => !known.has(word));
-    if (stranger !== undefined)
-      return unusable("not-among-choices", { answer: String(stranger), choices });
+    const stranger: unknown = answer.find((word) => !known.has(word));
+    if (stranger !== undefined) {
+      const word = typeof stranger === "string" ? stranger : JSON.stringify(stranger);
+      return unusable("not-among-choices", { answer: word, choices });
+    }
     if (new Set(answer).size < answer.length) return unusable("not-an-answer", { kind: "choices" });
     return { is: "words", values: answer as readonly string[] };
   };
@@ -99,18 +101,25 @@ function readSample(point: PointDefinition): ReadMembers {
 const isWritten = (text: unknown): boolean =>
   typeof text === "string" ? text.trim() !== "" : typeof own(text, "commit") === "string";
 
-const readText: ReadMembers = (answer) => {
-  if (typeof answer === "string") return isWritten(answer) ? CONTENT : MISSING;
-  return isWritten(answer) ? CONTENT : unusable("not-an-answer", { kind: "text" });
-};
+function readText({ maxLength }: PointDefinition): ReadMembers {
+  return (answer) => {
+    if (typeof answer === "string" && !isWritten(answer)) return MISSING;
+    const isLong =
+      maxLength !== undefined && typeof answer === "string" && lengthOf(answer) > maxLength;
+    return hasShape("text", answer) && !isLong
+      ? CONTENT
+      : unusable("not-an-answer", { kind: "text" });
+  };
+}
 
-const readSignature: ReadMembers = (_, members) =>
-  isWritten(members?.signedBy) ? CONTENT : unusable("not-an-answer", { kind: "signature" });
+const readSignature: ReadMembers = (answer, members) =>
+  isWritten(members?.signedBy) && hasShape("signature", answer)
+    ? CONTENT
+    : unusable("not-an-answer", { kind: "signature" });
 
 const readPhotos: ReadMembers = (answer) => {
-  if (!Array.isArray(answer) || !answer.every((hash) => typeof hash === "string"))
-    return unusable("not-an-answer", { kind: "photo" });
-  return answer.length === 0 ? MISSING : CONTENT;
+  if (Array.isArray(answer) && answer.length === 0) return MISSING;
+  return hasShape("photo", answer) ? CONTENT : unusable("not-an-answer", { kind: "photo" });
 };
 
 function readerOf(point: PointDefinition, kind: PointKind): ReadMembers {
@@ -132,7 +141,7 @@ function readerOf(point: PointDefinition, kind: PointKind): ReadMembers {
     case "sample":
       return readSample(point);
     case "text":
-      return readText;
+      return readText(point);
     case "photo":
       return readPhotos;
     case "signature":

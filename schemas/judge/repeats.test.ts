@@ -67,9 +67,9 @@ describe("a repeat with named members", () => {
     expect(overall).toBe("pass");
     expect(Object.keys(points)).toHaveLength(2);
     expect(problems.map(({ pointer, code }) => [pointer, code])).toEqual([
-      ["/answers/gap@middle", "unknown-member"],
       ["/answers/gap", "unknown-member"],
       ["/answers/gap@", "unknown-member"],
+      ["/answers/gap@middle", "unknown-member"],
       ["/answers/strange@left", "unknown-point"],
     ]);
   });

@@ -79,6 +79,8 @@ function numeric(
   const { decision } = limit;
   const guard = decision === undefined ? 0 : guardOf(decision, run);
   if (isFailure(guard)) return unknown(guard);
+  if (![bound - guard, bound + guard].every(Number.isFinite))
+    return unknown(failure("not-finite", { operation: "+" }));
   const of = (reading: Measured): Decided =>
     decision === undefined
       ? { fit: compareReading(kind, reading.comparator, reading.value, bound) }
