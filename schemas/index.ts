@@ -28,6 +28,7 @@ export * from "./due/compute-window.ts";
 export * from "./due/duration.ts";
 export * from "./due/interval-schema.ts";
 export * from "./due/latest-day.ts";
+export * from "./due/rule-problems.ts";
 export * from "./due/window.ts";
 export * from "./formulas/compile.ts";
 export * from "./formulas/engine-type.ts";

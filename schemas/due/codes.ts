@@ -21,3 +21,13 @@ export const DUE_CODES = {
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type DueCode = keyof typeof DUE_CODES;
+
+/** What makes a rule impossible. */
+export const DUE_PROBLEM_CODES = {
+  "duration-of-nothing": [],
+  "window-longer-than-interval": ["margin", "every"],
+  "spacing-out-of-order": ["min", "max"],
+  "longest-shorter-than-interval": ["limit", "every"],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type DueProblemCode = keyof typeof DUE_PROBLEM_CODES;

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { CivilDate } from "../shared/ids.ts";
+import { day, doneOn, REGISTERED, windowOf } from "../testing/due-records.ts";
 import { computeWindow } from "./compute-window.ts";
 import { addDuration, addTimes, durationOf } from "./duration.ts";
 import type { IntervalRule, RuleOf } from "./interval-schema.ts";
-import { day, doneOn, REGISTERED, windowOf } from "./testing/records.ts";
 
 const months = (min: number, max: number) => fc.integer({ min, max }).map((count) => `P${count}M`);
 const days = (min: number, max: number) => fc.integer({ min, max }).map((count) => `P${count}D`);

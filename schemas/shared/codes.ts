@@ -1,4 +1,4 @@
-import { DUE_CODES } from "../due/codes.ts";
+import { DUE_CODES, DUE_PROBLEM_CODES } from "../due/codes.ts";
 import { JUDGE_CODES, JUDGE_PROBLEM_CODES } from "../judge/codes.ts";
 import { ANSWER_CODES, PARTICULAR_CODES, SHAPE_CODES } from "./codes/checklist-codes.ts";
 import { DESK_CODES } from "./codes/desk-codes.ts";
@@ -26,6 +26,7 @@ export const PROBLEM_CODES: CodeList = join(
   LINT_ERRORS,
   LINT_WARNINGS,
   JUDGE_PROBLEM_CODES,
+  DUE_PROBLEM_CODES,
   IMPORT_CODES,
   DESK_CODES,
 );

@@ -145,6 +145,10 @@ describe("asset types and intervals", () => {
     expect(await ask("POST", "/api/intervals", 422, byResult)).toMatchObject({
       problems: [{ pointer: "/rule/score", code: "unknown-score", params: { known: [] } }],
     });
+    const endless = { ...interval, rule: { kind: "from-last-done", every: "P0M" } };
+    expect(await ask("POST", "/api/intervals", 422, endless)).toMatchObject({
+      problems: [{ pointer: "/rule/every", code: "duration-of-nothing" }],
+    });
     await ask("DELETE", `/api/intervals/${set.id}`, 204);
     await ask("DELETE", `/api/intervals/${set.id}`, 404);
   });

@@ -1,4 +1,4 @@
-import { type IntervalDefinition, type Problem, problem } from "@roundbook/schemas";
+import { type IntervalDefinition, type Problem, problem, ruleProblems } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { readNewestIssue } from "./read-checklists.ts";
@@ -6,7 +6,10 @@ import { readAssetTypes, readIntervals } from "./read-register.ts";
 import { Refusal } from "./refusal.ts";
 
 async function problemsOf(ctx: Context, given: IntervalDefinition): Promise<Problem[]> {
-  const problems: Problem[] = [];
+  const problems: Problem[] = ruleProblems(given.rule).map((found) => ({
+    ...found,
+    pointer: `/rule${found.pointer}`,
+  }));
   const types = await readAssetTypes(ctx);
   if (!types.some(({ assetType }) => assetType === given.assetType))
     problems.push(

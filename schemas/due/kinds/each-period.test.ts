@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { datesOf, day, windowOf } from "../../testing/due-records.ts";
 import { statusOn } from "../compute-window.ts";
-import { datesOf, day, windowOf } from "../testing/records.ts";
 import type { Period } from "./each-period.ts";
 
 const once = (period: Period, done: string, at?: number) =>

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { datesOf, day, windowOf } from "../testing/records.ts";
+import { datesOf, day, windowOf } from "../../testing/due-records.ts";
 
 const ALARM = { kind: "spacing", min: "P9M", max: "P15M", every: "P12M" } as const;
 const GENERATOR = { kind: "spacing", min: "P20D", max: "P40D" } as const;

@@ -1,4 +1,4 @@
-/** Why an asset is due when it is. */
+/** Why an asset is due when it is, and what makes a rule impossible. */
 export const DUE_WORDS = {
   "never-done": "never done; registered {date}",
   "from-last-done": "{every} from {date}, when it was last done",
@@ -21,4 +21,10 @@ export const DUE_WORDS = {
   "by-spacing": "{min} to {max} from {date}, when it was last done",
   "done-too-soon": "done again on {date}, sooner than {min}, which does not count",
   "never-after": "brought back to {date}, as never more than {limit} may pass",
+  "duration-of-nothing": "it has to be a day or more",
+  "window-longer-than-interval": "{margin} is longer than the interval of {every}",
+  "spacing-out-of-order":
+    "the least spacing, {min}, comes first, then when it is due, then the greatest, {max}",
+  "longest-shorter-than-interval":
+    "never more than {limit} cannot hold where it is due only after {every}",
 } as const;

@@ -1,8 +1,8 @@
-import type { CivilDate } from "../../shared/ids.ts";
-import { formatCivilDate, parseCivilDate } from "../civil.ts";
-import { computeWindow } from "../compute-window.ts";
-import type { IntervalRule } from "../interval-schema.ts";
-import type { DoneRecord } from "../window.ts";
+import { formatCivilDate, parseCivilDate } from "../due/civil.ts";
+import { computeWindow } from "../due/compute-window.ts";
+import type { IntervalRule } from "../due/interval-schema.ts";
+import type { DoneRecord } from "../due/window.ts";
+import type { CivilDate } from "../shared/ids.ts";
 
 export const REGISTERED = 0 as CivilDate;
 
