@@ -30,9 +30,13 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
     sections.flatMap((section) => section.points.map((point) => [point.id, point])),
   );
   // Pending samples have a heading of their own.
-  const all = byPoint(
-    [...answers, ...evidence, ...told].filter(({ problem }) => problem.code !== "result-awaited"),
+  const lacks = [...answers, ...evidence, ...told].filter(
+    ({ problem }) => problem.code !== "result-awaited",
   );
+  const all = [...points.keys()].flatMap((id) => {
+    const [first, ...more] = lacks.filter(({ point }) => point === id);
+    return first ? [[first, ...more] as const] : [];
+  });
   if (isUntouched(filling.filled.answers) && all.length === 0) {
     return (
       <LeafWords>
@@ -49,18 +53,18 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
       {unknown.map(({ title, why }) => (
         <Point key={title} number="" question={title} help={repeatWords({ t, say: titled }, why)} />
       ))}
-      {all.map((lacks) => {
-        const point = points.get(lacks[0].point);
+      {all.map((lacking) => {
+        const point = points.get(lacking[0].point);
         return (
           point && (
             <Fragment key={point.id}>
               <Point
                 number={point.number}
                 question={fullTitle(t, point)}
-                help={lacks.map(({ problem }) => titled(problem)).join(" ")}
+                help={lacking.map(({ problem }) => titled(problem)).join(" ")}
               />
               <PointDetails>
-                <Ways {...{ lacks, point, filling, onGo }} />
+                <Ways {...{ point, filling, onGo }} lacks={lacking} />
               </PointDetails>
             </Fragment>
           )
@@ -108,16 +112,4 @@ function repeatWords(
   const { name } = why.params;
   const ofAsset = why.code === "missing" && typeof name === "string" && name.startsWith("asset.");
   return `${t("repeat.unknown")} ${say(ofAsset ? { ...why, code: "repeat.particular" } : why)}`;
-}
-
-type Lacks = readonly [Lack, ...Lack[]];
-
-/** What each point lacks, in the order of the first lack found on it. */
-function byPoint(lacks: readonly Lack[]): readonly Lacks[] {
-  const points = new Map<string, Lacks>();
-  for (const lack of lacks) {
-    const before = points.get(lack.point);
-    points.set(lack.point, before ? [...before, lack] : [lack]);
-  }
-  return [...points.values()];
 }

@@ -3,9 +3,12 @@ import { afterEach, describe, expect, it } from "vitest";
 import { checklistOf } from "./testing/kinds.ts";
 import { type MountedForm, mountForm } from "./testing/mount.tsx";
 
-const TAGGED = checklistOf({
-  tag: { $ref: "#/$defs/text", title: "Number on the seal", pattern: "^[A-Z]{2}[0-9]{4}$" },
-});
+const TAG = {
+  $ref: "#/$defs/text",
+  title: "Number on the seal",
+  pattern: "^[A-Z]{2}[0-9]{4}$",
+} as const;
+const TAGGED = checklistOf({ tag: TAG });
 
 let form: MountedForm;
 afterEach(() => form.unmount());
@@ -34,6 +37,19 @@ describe("a text with a pattern", () => {
     await form.press("Go there");
     expect(form.page.querySelector(".point-open")?.id).toBe("point-tag");
     expect(form.page.querySelector("textarea")?.value).toBe("seal 12");
+  });
+
+  it("says its pattern only where nothing says it in words", async () => {
+    await filledWith("seal 12");
+    await form.openPoint("tag");
+    expect(form.text()).toContain("^[A-Z]{2}[0-9]{4}$");
+    await form.unmount();
+    const description = "Two letters and four figures.";
+    const tag = { ...TAG, description };
+    form = await mountForm(checklistOf({ tag }), { initialAnswers: { tag: "seal 12" } });
+    await form.openPoint("tag");
+    expect(form.text()).toContain("Is not written as it must be.");
+    expect(form.text()).not.toContain("[A-Z]");
   });
 
   it("that matches is finished as it stands", async () => {

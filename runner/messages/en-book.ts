@@ -43,6 +43,8 @@ export const BOOK_WORDS = {
   "add.choose": "Choose",
   "add.needs": "{what} is needed",
   "add.number-taken": "{number} is taken by {description}",
+  "particular.yes": "yes",
+  "particular.no": "no",
   "add.not-a-number": "Write a number, such as 10 or 1.5",
   "add.added": "{number} is added.",
   "add.no-types": "No asset types are kept on this device.",

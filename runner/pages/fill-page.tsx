@@ -198,18 +198,16 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       onCautionsRead={() => keep({ cautionsAt: now() })}
       onAnswersChange={keep}
       onFinish={finish}
-      nextDue={(judgement) => (
-        <NextDue
-          windows={nextWindows(bundle, {
-            assetType: asset.assetType,
-            checklist: issue.id,
-            judgement,
-            today,
-            at: now(),
-          })}
-          today={today}
-        />
-      )}
+      nextDue={(judgement) => {
+        const windows = nextWindows(bundle, {
+          assetType: asset.assetType,
+          checklist: issue.id,
+          judgement,
+          today,
+          at: now(),
+        });
+        return windows.length > 0 ? <NextDue windows={windows} today={today} /> : undefined;
+      }}
       signature={
         <>
           <PlaceHeading title={work("fill.signature")} />

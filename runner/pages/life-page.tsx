@@ -58,6 +58,7 @@ const findKept = (bundles: readonly BundleRow[], called: string): Kept | null =>
 
 const printParticular = (type: AssetTypeRow | undefined, name: string, value: unknown) => {
   const unit = type?.particulars[name]?.unit;
+  if (typeof value === "boolean") return book(value ? "particular.yes" : "particular.no");
   return typeof value === "number" ? printQuantity(value, unit) : String(value);
 };
 

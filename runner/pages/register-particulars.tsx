@@ -77,6 +77,15 @@ export const checkParticular = async (
   return english.say({ ...wrong, params: { ...wrong.params, name: definition.title } });
 };
 
+/** What may be chosen; null where it is written. */
+const choicesOf = ({ enum: among, type }: ParticularDefinitions[string]) =>
+  type === "boolean"
+    ? [
+        { value: "true", label: book("particular.yes") },
+        { value: "false", label: book("particular.no") },
+      ]
+    : (among?.map((one) => ({ value: String(one), label: String(one) })) ?? null);
+
 /** A field for each particular of the chosen type; none is required to register an asset. */
 export const ParticularFields = ({
   definitions,
@@ -89,8 +98,7 @@ export const ParticularFields = ({
 }) => (
   <FieldPair>
     {particularsInOrder(definitions).map(([name, definition]) => {
-      const choices =
-        definition.enum?.map(String) ?? (definition.type === "boolean" ? ["true", "false"] : null);
+      const choices = choicesOf(definition);
       const field = register(`particulars.${name}`, {
         validate: (typed) => checkParticular(name, definition, typed ?? ""),
       });
@@ -101,7 +109,7 @@ export const ParticularFields = ({
           key={name}
           label={definition.unit ? `${label}, ${printUnit(definition.unit)}` : label}
           none={book("add.optional")}
-          options={choices.map((value) => ({ value, label: value }))}
+          options={choices}
           error={error}
           {...field}
         />

@@ -1,5 +1,5 @@
 import type { LimitJudgement, PointJudgement, QuantityDefinition } from "@roundbook/schemas";
-import { printQuantity } from "../look/print-unit.ts";
+import { printQuantity, unbroken } from "../look/print-unit.ts";
 import { Equation } from "../look/reading-box.tsx";
 import { dateWords } from "../messages/dates.ts";
 import { useMessages } from "../messages/messages.tsx";
@@ -18,6 +18,9 @@ export interface LimitWordsProps {
 
 /** Reasons that need no sentence under a limit that is there to be met. */
 const PLAIN = new Set(["not-answered", "no-limits", "result-awaited"]);
+
+/** A bound that is a figure already: saying it twice explains nothing. */
+const FIGURE = /^[−-]?[\d.]+$/;
 
 /** "max 0.233 Ω = 0.1 + 10 × 0.0133", then how far off, then the basis. */
 export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWordsProps) {
@@ -38,7 +41,7 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
         return (
           said !== undefined && (
             <Equation key={`${one.index} ${one.kind}`}>
-              {one.working === undefined
+              {one.working === undefined || FIGURE.test(one.working)
                 ? said
                 : t("limit.equation", { limit: said, working: one.working })}
               {guardWords(t, one, quantity)}
@@ -48,7 +51,8 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
       })}
       {(why !== undefined || limit?.basis !== undefined) && (
         <p className="second">
-          {why !== undefined && <span className={toneOf(judgement)}>{why}</span>} {limit?.basis}
+          {why !== undefined && <span className={toneOf(judgement)}>{why}</span>}{" "}
+          {limit?.basis && unbroken(limit.basis)}
         </p>
       )}
     </>

@@ -116,7 +116,7 @@ const ANSWER_PROBLEMS = {
   "answer-too-small": "Must be {limit} or more.",
   "answer-too-large": "Must be {limit} or less.",
   "answer-too-long": "Must be {limit} characters or fewer.",
-  "answer-pattern": "Is not written as it must be ({pattern}).",
+  "answer-pattern": "Is not written as it must be{pattern?: $}.",
   "answer-no-such-day": "There is no day {answer}.",
   "unknown-particular": "“{name}” is no particular here{nearest?; nearest: “$”}.",
   "particular-wrong-type": "“{name}” takes {expected}.",

@@ -31,11 +31,13 @@ export function readingWords({ definition }: FormPoint, reading: Reading): strin
   return printQuantity(value, unit, { comparator, decimals });
 }
 
-/** A value that was worked out, in the point's own unit. */
-export const valueWords = ({ definition }: FormPoint, value: number): string =>
-  printQuantity(value, definition.quantity?.unit, {
-    decimals: boundDecimals(value, definition.quantity?.decimals),
-  });
+/** A value that was worked out, in the point's own unit: a third is not printed to its end. */
+export function valueWords({ definition: { quantity } }: FormPoint, value: number): string {
+  const figures = value === 0 ? 0 : 3 - Math.floor(Math.log10(Math.abs(value)));
+  const most = Math.max((quantity?.decimals ?? 0) + 2, figures);
+  const decimals = Math.min(boundDecimals(value, quantity?.decimals), most);
+  return printQuantity(value, quantity?.unit, { decimals });
+}
 
 const optionWords = ({ definition }: FormPoint, answer: string): string =>
   choicesOf(definition).find(({ value }) => value === answer)?.title ?? answer;
