@@ -18,7 +18,9 @@ const membersOf = (answer: unknown): Members | undefined =>
   typeof answer === "object" && answer !== null && isPlain(answer) ? answer : undefined;
 
 const absence = (members: Members): Given | undefined =>
-  isAbsence(members) ? ABSENT.get(own(members.absent, "reason")) : undefined;
+  members.absent !== undefined && isAbsence(members)
+    ? ABSENT.get(own(members.absent, "reason"))
+    : undefined;
 
 function readWord(point: PointDefinition, kind: PointKind): ReadMembers {
   const words = (point.oneOf ?? []).flatMap((choice) => ("const" in choice ? [choice.const] : []));
@@ -82,7 +84,8 @@ function readReadings(point: PointDefinition): ReadMembers {
   };
 }
 
-const SAMPLE: ReadonlySet<string> = new Set(["sample", "takenAt", "result"]);
+const isOfSample = (name: string): boolean =>
+  name === "sample" || name === "takenAt" || name === "result";
 const MOMENT = new RegExp(INSTANT);
 const isMoment = (value: unknown): boolean =>
   value === undefined || (typeof value === "string" && MOMENT.test(value));
@@ -92,7 +95,7 @@ function readSample(point: PointDefinition): ReadMembers {
   return (_, members) => {
     const { sample, takenAt, result } = members ?? {};
     const isLabelled = typeof sample === "string" && sample.trim() !== "";
-    if (!isLabelled || !isMoment(takenAt) || !hasOnly(members ?? {}, SAMPLE))
+    if (!isLabelled || !isMoment(takenAt) || !hasOnly(members ?? {}, isOfSample))
       return unusable("not-an-answer", { kind: "sample" });
     return result === undefined ? { is: "pending", sample } : readResult(result, membersOf(result));
   };
