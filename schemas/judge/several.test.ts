@@ -76,6 +76,17 @@ describe("of several readings", () => {
     expect(judged(combine, [{ min: 2 }], ohms(...values)).verdict).toBe(verdict);
   });
 
+  test("a conditional pass does not settle what another reading leaves open", () => {
+    const decision = { rule: "non-binary", uncertainty: 0.1 } as const;
+    const least = [{ min: 2, decision }];
+    const verdict = (...values: readonly (number | string)[]) =>
+      judged("highest", least, ohms(...values)).verdict;
+    // The highest of 2.05 and of something above 1 may lie at 2.1 or beyond, or at 2.05.
+    expect(verdict(2.05, ">1", 1)).toBe("undecided");
+    expect(verdict(2.05, "<1", 1)).toBe("advisory");
+    expect(verdict(2.1, ">1", 1)).toBe("pass");
+  });
+
   test("the gravest of all severities decides and names its reading", () => {
     const limits: LimitDefinition[] = [{ max: 2 }, { max: 1, severity: "advisory" }];
     expect(judged("each", limits, ohms(0.5, 1.5, 0.2))).toMatchObject({

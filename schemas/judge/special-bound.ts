@@ -29,9 +29,13 @@ const unknown = (why: Explanation): Outcome => ({
   why,
 });
 
+const GRAVEST = ["pass", "conditional-pass", "undecided", "conditional-fail", "fail"];
+/** Beside a conditional pass, what is open may be the pass that decides: it stays open. */
+const BEST = ["pass", "undecided", "conditional-pass", "conditional-fail", "fail"];
+
 /** From what is best to what is gravest for one reading. */
-const rank = ({ fit, conformity }: Decided): number =>
-  ["pass", "conditional-pass", "undecided", "conditional-fail", "fail"].indexOf(conformity ?? fit);
+const rank = ({ fit, conformity }: Decided, best: boolean): number =>
+  (best ? BEST : GRAVEST).indexOf(conformity ?? fit);
 
 const upper = (kind: NumberBound): boolean => kind === "max" || kind === "exclusiveMax";
 
@@ -54,7 +58,7 @@ function deciding(
   for (const reading of readings) {
     const decided = of(reading);
     if (chosen !== undefined) {
-      const more = rank(decided) - rank(chosen.decided);
+      const more = rank(decided, best) - rank(chosen.decided, best);
       if (best ? more > 0 : more < 0) continue;
       if (more === 0 && away(reading) >= away(chosen.reading)) continue;
     }

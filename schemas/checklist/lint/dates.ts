@@ -1,11 +1,22 @@
 import { parseCivilDate } from "../../due/civil.ts";
 import { nearest, type WordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
+import type { FormulaText } from "../formula-texts.ts";
 import { pointKind } from "../guards.ts";
 import type { DateBound, LimitDefinition } from "../limit-schema.ts";
 import type { Checklist } from "../meta-schema.ts";
 
 export const DATE_BOUNDS = ["notBefore", "notAfter"] as const;
+
+/** Dates counted from another answer, written as formulas are. */
+export const dateTexts = (doc: Checklist, name: string): readonly FormulaText[] =>
+  (doc.properties[name]?.limits ?? []).flatMap((limit, index) =>
+    DATE_BOUNDS.flatMap((keyword) => {
+      const bound = limit[keyword];
+      const pointer = at("/properties", name, "limits", index, keyword, "from");
+      return typeof bound === "object" ? [[pointer, bound.from] as const] : [];
+    }),
+  );
 
 /** Names that dates can be counted from: true for those that are dates. */
 const datesOf = (doc: Checklist): ReadonlyMap<string, boolean> =>

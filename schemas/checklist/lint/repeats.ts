@@ -6,7 +6,7 @@ import { type FormulaText, pointTexts, repeatTexts } from "../formula-texts.ts";
 import type { Checklist, RepeatDefinition } from "../meta-schema.ts";
 import type { ChecklistNames } from "../names.ts";
 import { MOST_MEMBERS, repeatsByPoint } from "../repeats.ts";
-import { DATE_BOUNDS } from "./dates.ts";
+import { dateTexts } from "./dates.ts";
 import { pointsBehind } from "./dependencies.ts";
 import { formulaCheck } from "./formula-check.ts";
 
@@ -26,16 +26,6 @@ const lintMembers = (pointer: string, repeat: RepeatDefinition): readonly Proble
       : [];
   return [...twice, ...tooMany];
 };
-
-/** Dates counted from another answer, written as formulas are. */
-const dateTexts = (doc: Checklist, name: string): readonly FormulaText[] =>
-  (doc.properties[name]?.limits ?? []).flatMap((limit, index) =>
-    DATE_BOUNDS.flatMap((keyword) => {
-      const bound = limit[keyword];
-      const pointer = at("/properties", name, "limits", index, keyword, "from");
-      return typeof bound === "object" ? [[pointer, bound.from] as const] : [];
-    }),
-  );
 
 /** A point of a repeat has one answer only among its own: elsewhere there is none to name. */
 const lintScopes = (doc: Checklist): readonly Problem[] => {

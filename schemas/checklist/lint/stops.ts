@@ -2,6 +2,7 @@ import { nearest, type WordBudget, wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import { pointTexts } from "../formula-texts.ts";
 import type { Checklist, StopDefinition } from "../meta-schema.ts";
+import { dateTexts } from "./dates.ts";
 import { circles, pointsBehind } from "./dependencies.ts";
 
 const targetsOf = (doc: Checklist, stop: StopDefinition): ReadonlySet<string> =>
@@ -16,7 +17,11 @@ const circlesOf = (doc: Checklist, stops: readonly StopDefinition[]) => {
   const edges = new Map(
     Object.entries(doc.properties).map(([name, point]) => [
       name,
-      new Set(pointTexts(name, point).flatMap(([, text]) => [...behind(text)])),
+      new Set(
+        [...pointTexts(name, point), ...dateTexts(doc, name)].flatMap(([, text]) => [
+          ...behind(text),
+        ]),
+      ),
     ]),
   );
   for (const [index, stop] of stops.entries()) {

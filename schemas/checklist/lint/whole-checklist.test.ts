@@ -41,6 +41,17 @@ it("stops in a circle are told, also where a limit closes it", () => {
   expect(codes(bound)).toContain("/stops/0 stop-stops-itself");
 });
 
+it("a stop whose source counts its days from what it stops is told", () => {
+  const from = (name: string) => ({ notBefore: { from: `answers.${name}`, minus: "P1D" } });
+  const both = (name: string) => ({
+    "/properties/early": { ...date, limits: [{ ...from(name), basis: "b" }] },
+    "/properties/late": date,
+    "/stops/1": { after: ["early"], on: ["fail"], points: ["late"], say: "s" },
+  });
+  expect(codes(both("late"))).toContain("/stops/1 stop-stops-itself");
+  expect(codes(both("opened")).join()).not.toContain("stop-stops-itself");
+});
+
 it("dates that leave no day open contradict each other", () => {
   const limits = [{ notBefore: "2026-03-01", notAfter: "2026-02-28", basis: "b" }];
   expect(codes({ [point("opened", "limits")]: limits })).toContain(
