@@ -1,4 +1,5 @@
 import type { FromSchema } from "json-schema-to-ts";
+import type { Block } from "../checklist/block-schema.ts";
 import { PARTICULARS_SCHEMA } from "../checklist/meta-schema.ts";
 import { INTERVAL_SCHEMA } from "../due/interval-schema.ts";
 import { NAME, UUID } from "../shared/patterns.ts";
@@ -51,6 +52,32 @@ export interface DraftRow {
   readonly problems: readonly Problem[];
   /** Newest issue, or 0. */
   readonly lastIssue: number;
+}
+
+/** PUT /api/blocks/:name : revision 0 begins a block; another than the stored one is refused (409). */
+export const SAVE_BLOCK_SCHEMA = {
+  type: "object",
+  properties: { revision: { type: "integer", minimum: 0 }, block: { type: "object" } },
+  required: ["revision", "block"],
+  additionalProperties: false,
+} as const;
+export type SaveBlock = FromSchema<typeof SAVE_BLOCK_SCHEMA>;
+
+/** A checklist that takes a block in: its draft, or its newest issue with the points as they were. */
+export interface BlockUser {
+  readonly checklist: string;
+  readonly title: string;
+  /** Null for the draft. */
+  readonly issue: number | null;
+}
+
+export interface BlockRow {
+  readonly name: string;
+  readonly revision: number;
+  readonly block: Block;
+  readonly changedAt: string;
+  readonly changedBy: string;
+  readonly usedBy: readonly BlockUser[];
 }
 
 /** PUT /api/asset-types/:name */

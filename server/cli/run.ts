@@ -1,4 +1,5 @@
 import { Refusal } from "../usecases/refusal.ts";
+import { block } from "./block.ts";
 import { assetType, interval, issue, place } from "./define.ts";
 import { due } from "./due.ts";
 import { history } from "./history.ts";
@@ -15,6 +16,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
   history,
   import: importing,
   issue,
+  block,
   "asset-type": assetType,
   interval,
   place,

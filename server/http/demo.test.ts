@@ -21,6 +21,7 @@ import { EXAMPLE_ONLY } from "../usecases/demo/checklists/parts.ts";
 import { KIND_NAMES, KINDS } from "../usecases/demo/kinds.ts";
 import { findProblems } from "../usecases/find-problems.ts";
 import { judgeFor } from "../usecases/judge-for.ts";
+import { NO_BLOCKS } from "../usecases/known-blocks.ts";
 import { readLog } from "../usecases/read-history.ts";
 import { rebuild } from "../usecases/rebuild.ts";
 import { verifySignature } from "../usecases/verify-signature.ts";
@@ -48,7 +49,7 @@ const numbers = (rows: readonly { number: string }[]) =>
 describe("the checklists of the demo estate", () => {
   for (const name of KIND_NAMES) {
     it(`${name} has nothing to mend, cautions first and a basis for every limit`, () => {
-      const { checklist, problems } = findProblems(KINDS[name].document);
+      const { checklist, problems } = findProblems(KINDS[name].document, NO_BLOCKS);
       expect(problems).toEqual([]);
       expect(checklist?.cautions?.[0]).toBe(EXAMPLE_ONLY);
       const limits = Object.values(checklist?.properties ?? {}).flatMap((one) => one.limits ?? []);

@@ -12,6 +12,7 @@ import {
   RECEIVE_RESULT_SCHEMA,
   ROLES,
   type Role,
+  SAVE_BLOCK_SCHEMA,
   SAVE_DRAFT_SCHEMA,
   SETUP_SCHEMA,
   SIGN_IN_SCHEMA,
@@ -51,6 +52,8 @@ export interface RouteRule {
 
 const MEGABYTE = 1024 * 1024;
 export const DEFAULT_LIMIT = MEGABYTE;
+/** A block is part of a checklist: what fills a whole one is none. */
+const BLOCK_LIMIT = MEGABYTE / 4;
 const ENTRIES_LIMIT = 4 * MEGABYTE;
 export const EVIDENCE_LIMIT = 8 * MEGABYTE;
 export const IMPORT_LIMIT = 1024 * MEGABYTE;
@@ -153,6 +156,19 @@ export const ROUTES = {
     ...deskVerb,
     says: "Issue a draft",
     body: ISSUE_DRAFT_SCHEMA,
+  },
+  "GET /api/blocks": { ...desk, says: "Blocks of points, with the checklists that take them in" },
+  "GET /api/blocks/:name": { ...desk, says: "One block of points" },
+  "PUT /api/blocks/:name": {
+    ...desk,
+    says: "Save a block over the revision read",
+    body: SAVE_BLOCK_SCHEMA,
+    limit: BLOCK_LIMIT,
+  },
+  "DELETE /api/blocks/:name": {
+    ...deskVerb,
+    says: "Remove a block that no draft takes in",
+    reply: 204,
   },
   "GET /api/asset-types": { ...all, says: "Asset types" },
   "PUT /api/asset-types/:name": {

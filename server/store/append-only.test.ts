@@ -1,7 +1,7 @@
 import { createClient } from "@libsql/client";
 import { getTableConfig } from "drizzle-orm/sqlite-core";
 import { expect, it, onTestFinished } from "vitest";
-import { accounts, drafts, estate, evidence, sessions } from "./schema/estate.ts";
+import { accounts, blocks, drafts, estate, evidence, sessions } from "./schema/estate.ts";
 import { contents, entries, entryDocs, logState } from "./schema/log.ts";
 import { tempFile, tempStore } from "./testing/temp-store.ts";
 
@@ -66,9 +66,18 @@ it("a replay that asks first adds nothing and fails at nothing", async () => {
 });
 
 it.each(
-  [entries, entryDocs, logState, contents, estate, accounts, sessions, drafts, evidence].map(
-    (table) => [getTableConfig(table).name, table] as const,
-  ),
+  [
+    entries,
+    entryDocs,
+    logState,
+    contents,
+    estate,
+    accounts,
+    sessions,
+    drafts,
+    blocks,
+    evidence,
+  ].map((table) => [getTableConfig(table).name, table] as const),
 )("the migrations make the table %s as the queries know it", async (name, table) => {
   const { run } = await raw();
   const { rows } = await run(`select name, type, "notnull", pk from pragma_table_info('${name}')`);

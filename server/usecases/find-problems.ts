@@ -1,15 +1,7 @@
-import {
-  type Block,
-  type Checklist,
-  lintChecklist,
-  type Problem,
-  resolveBlocks,
-} from "@roundbook/schemas";
+import { type Checklist, lintChecklist, type Problem, resolveBlocks } from "@roundbook/schemas";
 import { parseChecklist } from "@roundbook/schemas/validate";
 import { formulas, patterns } from "./engines.ts";
-
-/** No block is kept here yet: whatever a draft includes is told as unknown. */
-const noBlock = (): Block | undefined => undefined;
+import type { KnownBlocks } from "./known-blocks.ts";
 
 export interface Findings {
   /** The document with its blocks taken in, when it is a well-formed checklist. */
@@ -19,18 +11,18 @@ export interface Findings {
 }
 
 /**
- * What stands between a document and its issue: form first, then the blocks it includes, then what
- * a schema cannot say.
+ * What stands between a document and its issue: form first, then the blocks it includes, then the
+ * form of the whole, which they may have outgrown, then what a schema cannot say.
  */
-export function findProblems(document: unknown): Findings {
+export function findProblems(document: unknown, blocks: KnownBlocks): Findings {
   const parsed = parseChecklist(document);
   if (!parsed.ok) return { checklist: null, problems: parsed.problems };
-  const resolved = resolveBlocks(parsed.value, noBlock);
-  if (resolved.ok)
-    return {
-      checklist: resolved.value,
-      problems: lintChecklist(resolved.value, formulas, patterns),
-    };
+  const resolved = resolveBlocks(parsed.value, (name) => blocks.get(name), [...blocks.keys()]);
+  if (resolved.ok) {
+    const whole = parsed.value.include ? parseChecklist(resolved.value) : resolved;
+    if (!whole.ok) return { checklist: null, problems: whole.problems };
+    return { checklist: whole.value, problems: lintChecklist(whole.value, formulas, patterns) };
+  }
   // What the blocks lack is told already: the rest is linted as it stands.
   const { include: _, ...rest } = parsed.value;
   const problems = [...resolved.problems, ...lintChecklist(rest, formulas, patterns)];

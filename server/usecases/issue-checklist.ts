@@ -12,6 +12,7 @@ import {
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { findProblems } from "./find-problems.ts";
+import { knownBlocks } from "./known-blocks.ts";
 import { readIssues } from "./read-checklists.ts";
 import { readDraft } from "./read-drafts.ts";
 import { Refusal } from "./refusal.ts";
@@ -26,8 +27,8 @@ export interface Issued {
 /** Warnings do not stand in the way; what is not a lint code is a fault of form. */
 const stands = (found: Problem): boolean => LINT_CODES[found.code]?.level !== "warning";
 
-function fitToIssue(document: unknown): Checklist {
-  const { checklist, problems } = findProblems(document);
+async function fitToIssue(ctx: Context, document: unknown): Promise<Checklist> {
+  const { checklist, problems } = findProblems(document, await knownBlocks(ctx, document));
   const errors = problems.filter(stands);
   if (!checklist || errors.length > 0)
     throw new Refusal("invalid", "checklist-not-right", errors.length > 0 ? errors : problems);
@@ -36,14 +37,15 @@ function fitToIssue(document: unknown): Checklist {
 
 /**
  * Issues a document as the next issue of a checklist: immutable from now on, known by the SHA-256
- * of its canonical form. The same content as the newest issue is refused.
+ * of its canonical form. Blocks are taken in as they are now: what becomes of them later changes no
+ * issue. The same content as the newest issue is refused.
  */
 export async function issueChecklist(
   ctx: Context,
   by: Session,
   given: { checklist: string; document: unknown; reason?: string },
 ): Promise<Issued> {
-  const document = fitToIssue(given.document);
+  const document = await fitToIssue(ctx, given.document);
   const hash = createHash("sha256").update(canonicalize(document)).digest("hex");
   const issues = await readIssues(ctx, given.checklist);
   const reused = reusedPoints(issues, document);

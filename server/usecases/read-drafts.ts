@@ -4,6 +4,7 @@ import { drafts } from "../store/schema/estate.ts";
 import type { Context } from "./context.ts";
 import { findProblems } from "./find-problems.ts";
 import { instantOf } from "./instant-of.ts";
+import { knownBlocks } from "./known-blocks.ts";
 import { readNewestIssue } from "./read-checklists.ts";
 
 type Stored = typeof drafts.$inferSelect;
@@ -17,7 +18,7 @@ export async function draftRow(ctx: Context, stored: Stored): Promise<DraftRow> 
     document,
     changedAt: instantOf(stored.changedAt),
     changedBy: stored.changedBy,
-    problems: findProblems(document).problems,
+    problems: findProblems(document, await knownBlocks(ctx, document)).problems,
     lastIssue: newest?.issue ?? 0,
   };
 }

@@ -1,6 +1,7 @@
 import { ENTRY_KINDS } from "@roundbook/schemas";
 import { EXTENSION_LEAD } from "./demo/checklists/extension-lead.ts";
 import { findProblems } from "./find-problems.ts";
+import { NO_BLOCKS } from "./known-blocks.ts";
 import { parseEntry } from "./parse-entry.ts";
 import { passwordMatches } from "./passwords.ts";
 
@@ -12,7 +13,7 @@ const ID = "00000000-0000-7000-8000-000000000000";
  */
 export async function warmUp(): Promise<void> {
   await passwordMatches(undefined, "");
-  findProblems(EXTENSION_LEAD);
+  findProblems(EXTENSION_LEAD, NO_BLOCKS);
   const head = { id: ID, asset: null, author: ID, device: ID, happenedAt: null };
   for (const kind of ENTRY_KINDS) parseEntry({ ...head, kind, civilDate: "2000-01-01", body: {} });
 }

@@ -1,9 +1,11 @@
 import { endInterval } from "../../usecases/end-interval.ts";
 import { issueDraft } from "../../usecases/issue-checklist.ts";
 import { putAssetType } from "../../usecases/put-asset-type.ts";
+import { readBlock, readBlocks } from "../../usecases/read-blocks.ts";
 import { readChecklist, readChecklists, readIssues } from "../../usecases/read-checklists.ts";
 import { readDraft, readDrafts } from "../../usecases/read-drafts.ts";
 import { readAssetTypes, readIntervals } from "../../usecases/read-register.ts";
+import { removeBlock, saveBlock } from "../../usecases/save-block.ts";
 import { beginDraft, discardDraft, saveDraft } from "../../usecases/save-draft.ts";
 import { setInterval } from "../../usecases/set-interval.ts";
 import { withdrawChecklist } from "../../usecases/withdraw-checklist.ts";
@@ -20,6 +22,10 @@ export const designRoutes: Handlers<
   | "PUT /api/drafts/:checklist"
   | "DELETE /api/drafts/:checklist"
   | "POST /api/drafts/:checklist/issue"
+  | "GET /api/blocks"
+  | "GET /api/blocks/:name"
+  | "PUT /api/blocks/:name"
+  | "DELETE /api/blocks/:name"
   | "GET /api/asset-types"
   | "PUT /api/asset-types/:name"
   | "GET /api/intervals"
@@ -44,6 +50,13 @@ export const designRoutes: Handlers<
   "DELETE /api/drafts/:checklist": ({ ctx, param }) => discardDraft(ctx, param("checklist")),
   "POST /api/drafts/:checklist/issue": ({ ctx, session, body, param }) =>
     issueDraft(ctx, session, param("checklist"), body),
+
+  "GET /api/blocks": async ({ ctx }) => ({ rows: await readBlocks(ctx) }),
+  "GET /api/blocks/:name": async ({ ctx, param }) =>
+    found(await readBlock(ctx, param("name")), "no-such-block"),
+  "PUT /api/blocks/:name": ({ ctx, session, body, param }) =>
+    saveBlock(ctx, session, param("name"), body),
+  "DELETE /api/blocks/:name": ({ ctx, param }) => removeBlock(ctx, param("name")),
 
   "GET /api/asset-types": async ({ ctx }) => ({ rows: await readAssetTypes(ctx) }),
   "PUT /api/asset-types/:name": ({ ctx, session, body, param }) =>

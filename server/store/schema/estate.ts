@@ -39,6 +39,16 @@ export const drafts = sqliteTable("drafts", {
   changedBy: text("changed_by").notNull(),
 });
 
+/** Blocks that drafts take in: mutable, outside the log, untouched by a rebuild. */
+export const blocks = sqliteTable("blocks", {
+  name: text("name").primaryKey(),
+  revision: integer("revision").notNull(),
+  /** JSON text of a well-formed block. */
+  document: text("document").notNull(),
+  changedAt: integer("changed_at").notNull(),
+  changedBy: text("changed_by").notNull(),
+});
+
 /** What the blob store holds. */
 export const evidence = sqliteTable("evidence", {
   sha256: text("sha256").primaryKey(),
