@@ -74,7 +74,7 @@ describe("a reading after a wait", () => {
     await form.press("Start the clock");
     await wait(30);
     await form.press("Read early");
-    await form.press("Go on waiting");
+    await form.press("Keep waiting");
     expect(form.page.querySelector(".reading input")).toBeNull();
     await form.press("Read early");
     await form.words("The tap is needed");

@@ -124,10 +124,10 @@ export const FORM_WORDS = {
   "wait.read": "Read now",
   "wait.read-early": "Read early…",
   "wait.early-asks":
-    "Before {from} is up a reading decides nothing: this point stays undecided. Say why it cannot wait, if you can.",
+    "Until {from} a reading decides nothing: this point stays undecided. Say why it cannot wait, if there is a reason.",
   "wait.early-why": "Why it is read early",
   "wait.early-sure": "Read it now",
-  "wait.go-on": "Go on waiting",
+  "wait.go-on": "Keep waiting",
   "wait.from": "Read at {from} after the start, or later.",
   "wait.to": "Read within {to} of the start.",
   "wait.between": "Read between {from} and {to} after the start.",
