@@ -36,7 +36,7 @@ const plain = (verdict: PointVerdict, why: Explanation, asked = true): PointJudg
 });
 
 const NOT_ASKED = plain(null, explained("not-asked"), false);
-const NOT_ANSWERED = plain("undecided", explained("not-answered"));
+export const NOT_ANSWERED = plain("undecided", explained("not-answered"));
 const UNLIMITED = plain(null, explained("no-limits"));
 const UNLIMITED_MISSING = plain(null, explained("not-answered"));
 const NO_LIMIT_APPLIES = plain("undecided", explained("no-limit-applies"));
@@ -47,6 +47,13 @@ type PlainBound = NumericBound | AcceptBound;
 const isPlain = (bound: PreparedBound, limit: PreparedLimit, given: Usable): bound is PlainBound =>
   bound.kind === "accept" ||
   (limit.decision === undefined && given.is === "number" && "of" in bound);
+
+/** A number that no run changes: without reasons it takes the comparison and nothing more. */
+const isFixed = (
+  bound: PreparedBound,
+  limit: PreparedLimit,
+): bound is NumericBound & { readonly fixed: number } =>
+  "of" in bound && bound.fixed !== undefined && limit.decision === undefined;
 
 const accepts = (accepted: ReadonlySet<unknown>, given: Usable): boolean | undefined => {
   if (given.is === "word" || given.is === "number") return accepted.has(given.value);
@@ -159,6 +166,13 @@ function judgeUsable(
       continue;
     }
     for (const bound of limit.bounds) {
+      if (limits === undefined && given.is === "number" && isFixed(bound, limit)) {
+        const { kind, fixed } = bound;
+        const fit = compareReading(kind, given.comparator, given.value, fixed);
+        const away = Math.abs(given.value - fixed);
+        tally.add(fit === "fail" ? limit.severity : fit, fixed, away);
+        continue;
+      }
       if (!isPlain(bound, limit, given)) {
         const outcome = specialOutcome(run, point, limit, bound, given);
         if (outcome === undefined) continue;
@@ -225,7 +239,9 @@ function judgeGiven(
     default: {
       const judged = limited ? judgeUsable(run, point, given, explain) : UNLIMITED;
       const value = workedOut(point, given);
-      return value === undefined ? judged : { ...judged, value };
+      if (value === undefined) return judged;
+      const working = explain ? point.calculate?.working?.(run) : undefined;
+      return working === undefined ? { ...judged, value } : { ...judged, value, working };
     }
   }
 }

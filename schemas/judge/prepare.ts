@@ -3,6 +3,8 @@ import type { Checklist, PointDefinition, StopDefinition } from "../checklist/me
 import { checklistNames } from "../checklist/names.ts";
 import { type Failure, type FormulaEngine, failure, isFailure } from "../formulas/engine-type.ts";
 import { Compiler, type Expression, type Names, numberOf, unitNamed } from "./expression.ts";
+import { NOT_ANSWERED } from "./judge-point.ts";
+import { neededFirst } from "./needed-first.ts";
 import { LimitPreparer } from "./prepare-limits.ts";
 import type { Prepared, PreparedPoint, PreparedRepeat, PreparedStop } from "./prepared.ts";
 import { answerReader } from "./read-answer.ts";
@@ -47,6 +49,7 @@ class Preparing {
     const unit = point.quantity?.unit;
     return {
       id,
+      isInherited: id in Object.prototype,
       kind,
       unit: unit ?? null,
       maximum: point.maximum,
@@ -110,13 +113,16 @@ export function prepare(doc: Checklist, engine: FormulaEngine | undefined): Prep
   const repeats = groups.flatMap((group) => preparing.repeat(group, byId) ?? []);
   prepareStops(doc.stops ?? [], groups, byId);
   const scores = Object.entries(doc.scores ?? {});
+  const single = points.filter(({ repeat }) => repeat === undefined);
   return {
     points,
-    single: points.filter(({ repeat }) => repeat === undefined),
+    single,
+    unjudged: Object.fromEntries(single.map(({ id }) => [id, NOT_ANSWERED])),
     repeats,
     byId,
     particulars: new Map(Object.entries(doc.particulars ?? {})),
     values: preparing.values,
+    neededFirst: neededFirst(doc),
     scores,
     judges: scores.length > 0 || points.some((point) => point.limits.length > 0),
   };

@@ -10,6 +10,7 @@ import type { Failure } from "../formulas/engine-type.ts";
 import type { NumberBound } from "./compare.ts";
 import type { Expression, Names } from "./expression.ts";
 import type { ReadAnswer } from "./given.ts";
+import type { PointJudgement } from "./judgement.ts";
 
 /** What a bound on a date may ask of the judging under way, in days since 1970-01-01. */
 export interface Days {
@@ -67,6 +68,8 @@ export interface PreparedStop {
 
 export interface PreparedPoint {
   readonly id: string;
+  /** Whether every object has something by this name, as by `constructor`. */
+  readonly isInherited: boolean;
   readonly kind: PointKind;
   readonly unit: string | null;
   readonly maximum: number | undefined;
@@ -105,10 +108,14 @@ export interface Prepared {
   readonly points: readonly PreparedPoint[];
   /** Points asked once. */
   readonly single: readonly PreparedPoint[];
+  /** Of each of these points that it is not judged yet. */
+  readonly unjudged: Readonly<Record<string, PointJudgement>>;
   readonly repeats: readonly PreparedRepeat[];
   readonly byId: ReadonlyMap<string, PreparedPoint>;
   readonly particulars: ReadonlyMap<string, ParticularDefinition>;
   readonly values: ReadonlyMap<string, Expression>;
+  /** Points of long chains of formulas, each after those it needs. */
+  readonly neededFirst: readonly string[];
   readonly scores: readonly (readonly [string, ScoreDefinition])[];
   /** Whether there is anything to judge by. */
   readonly judges: boolean;
