@@ -41,6 +41,8 @@ export const CHECKLIST_WORDS = {
   "quantity-missing": "A reading needs a unit.",
   "keyword-wrong-kind": "“{keyword}” means nothing on this kind of point.",
   "choice-without-options": "A choice needs at least two answers to choose from.",
+  "choice-never-absent":
+    "May be left out for a reason, but none of its choices says so: an option with $ref “#/$defs/absent” is missing.",
   "duplicate-option": "“{option}” is there twice.",
   "graded-without-range": "A graded point needs its lowest and highest grade.",
   "asks-itself": "Whether it is asked depends on its own answer.",

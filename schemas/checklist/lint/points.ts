@@ -94,9 +94,14 @@ const duplicates = (pointer: string, options: readonly (string | null)[]): reado
 
 const lintOptions = (pointer: string, point: PointDefinition): readonly Problem[] => {
   const options = (point.oneOf ?? []).map((one) => ("const" in one ? one.const : null));
-  return options.filter((option) => option !== null).length < 2
-    ? [problem(pointer, "choice-without-options")]
-    : duplicates(at(pointer, "oneOf"), options);
+  if (options.filter((option) => option !== null).length < 2)
+    return [problem(pointer, "choice-without-options")];
+  const allowed = point.ask?.absentAllowed ?? [];
+  const neverAbsent = allowed.length > 0 && !options.includes(null);
+  return [
+    ...duplicates(at(pointer, "oneOf"), options),
+    ...(neverAbsent ? [problem(at(pointer, "oneOf"), "choice-never-absent")] : []),
+  ];
 };
 
 const lintChoices = (pointer: string, { items }: PointDefinition): readonly Problem[] =>

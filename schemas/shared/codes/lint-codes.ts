@@ -13,6 +13,7 @@ export const LINT_ERRORS = {
   "quantity-missing": [],
   "keyword-wrong-kind": ["keyword", "kind"],
   "choice-without-options": [],
+  "choice-never-absent": [],
   "duplicate-option": ["option"],
   "graded-without-range": [],
   "asks-itself": ["point"],
