@@ -135,6 +135,8 @@ describe("a calculated point", () => {
     await form.openPoint("a");
     await form.type("3");
     expect(form.page.querySelector("#point-sum")?.textContent).toContain("6\u00a0mm");
+    await form.openPoint("sum");
+    expect(form.page.querySelector("#point-sum .equation")?.textContent).toBe("= 3 × 2");
     expect(form.page.querySelector("#point-sum .verdict")?.textContent).toBe("Fail");
     expect(kept()).toEqual({ a: { value: 3, unit: "mm" } });
   });
