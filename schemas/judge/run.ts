@@ -78,6 +78,10 @@ export class Run implements Judging {
     this.#sheet = place?.sheet ?? this;
     this.#repeat = place?.repeat;
     this.#member = place?.member ?? null;
+    for (const name of prepared.neededFirst) {
+      const point = prepared.byId.get(name);
+      if (point?.repeat === this.#repeat) this.need([`answers.${name}`]);
+    }
   }
 
   forMember(repeat: PreparedRepeat, member: string): Run {
