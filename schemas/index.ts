@@ -22,6 +22,7 @@ export * from "./checklist/uses-patterns.ts";
 export * from "./checklist/uses-previous.ts";
 export * from "./checklist/validate-answers.ts";
 export * from "./checklist/worded.ts";
+export * from "./due/calendar.ts";
 export * from "./due/civil.ts";
 export * from "./due/codes.ts";
 export * from "./due/compute-window.ts";

@@ -149,6 +149,11 @@ export const DESK_PAGES = {
   "intervals.sentence-spacing":
     "due {every} after last done, no sooner than {min} and no later than {max}",
   "intervals.sentence-never-after": "{rule}, never more than {limit} from one to the next",
+  "intervals.sentence-closed-roll-back": "when closed, on the last open day before",
+  "intervals.sentence-closed-bring-forward": "when closed, by the last open day before",
+  "intervals.sentence-closed-due-anyway": "due though closed",
+  "intervals.sentence-closed-on-reopening": "when closed, on reopening before use",
+  "intervals.sentence-closed-excused": "excused while closed",
   "intervals.sentence-result": "by the result of “{score}”",
   "intervals.caution":
     "An example only: the law and codes of the place, the maker and the competent person set how often.",

@@ -56,7 +56,8 @@ const days = (iso: string | undefined): string => {
 export const toIntervalFields = (definition: IntervalDefinition): IntervalFields => {
   const { title, assetType, checklist, rule, basis = "" } = definition;
   const around = { ...EMPTY_INTERVAL, title, assetType, checklist, basis };
-  if (rule.neverAfter !== undefined) return { ...around, kind: "kept", kept: rule };
+  if (rule.neverAfter !== undefined || rule.whenClosed !== undefined)
+    return { ...around, kind: "kept", kept: rule };
   switch (rule.kind) {
     case "from-last-done":
     case "by-result":

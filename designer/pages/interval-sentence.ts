@@ -42,10 +42,12 @@ export const useIntervalSentence = () => {
       rule.neverAfter === undefined
         ? kind
         : d("intervals.sentence-never-after", { rule: kind, limit: duration(rule.neverAfter) });
+    const closed =
+      rule.whenClosed === undefined ? "" : `; ${d(`intervals.sentence-closed-${rule.whenClosed}`)}`;
     const early = "early" in rule && rule.early && duration(rule.early);
     const late = "late" in rule && rule.late && duration(rule.late);
-    if (early && late) return d("intervals.sentence-window", { rule: words, early, late });
-    if (early) return d("intervals.sentence-early", { rule: words, early });
-    return late ? d("intervals.sentence-late", { rule: words, late }) : words;
+    if (early && late) return d("intervals.sentence-window", { rule: words, early, late }) + closed;
+    if (early) return d("intervals.sentence-early", { rule: words, early }) + closed;
+    return (late ? d("intervals.sentence-late", { rule: words, late }) : words) + closed;
   };
 };

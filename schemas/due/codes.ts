@@ -18,6 +18,10 @@ export const DUE_CODES = {
   "by-spacing": ["min", "max", "date", "entry"],
   "done-too-soon": ["min", "date"],
   "never-after": ["limit", "date"],
+  "rolled-back": ["date", "closed", "reason"],
+  "no-open-day": ["date", "closed", "reason"],
+  "due-on-reopening": ["date", "closed", "reason"],
+  "excused-while-closed": ["date", "closed", "reason"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type DueCode = keyof typeof DUE_CODES;

@@ -1,4 +1,6 @@
 import type { CivilDate } from "../shared/ids.ts";
+import { applyCalendar, type Placed } from "./apply-calendar.ts";
+import type { Calendar } from "./calendar.ts";
 import { formatCivilDate } from "./civil.ts";
 import { addDuration } from "./duration.ts";
 import type { IntervalRule } from "./interval-schema.ts";
@@ -63,10 +65,8 @@ function spanOf(
 }
 
 /** No window, margin or kept anniversary leads past the longest time from one to the next. */
-function bound(span: Span, neverAfter: string | undefined): Span {
-  if (neverAfter === undefined) return span;
-  const limit = addDuration(span.record.on, neverAfter);
-  if (span.latest <= limit) return span;
+function bound(span: Span, neverAfter: string | undefined, limit: CivilDate | undefined): Span {
+  if (neverAfter === undefined || limit === undefined || span.latest <= limit) return span;
   const within = (day: CivilDate) => Math.min(day, limit) as CivilDate;
   const { moved = [], ...why } = span.why;
   const step = explain("never-after", { limit: neverAfter, date: formatCivilDate(limit) });
@@ -81,12 +81,14 @@ function bound(span: Span, neverAfter: string | undefined): Span {
 
 /**
  * When an asset is due by a rule. Order of records is (civil date, instant, entry id); on a civil
- * date where any instant is unknown so is the order, and the earliest due date wins.
+ * date where any instant is unknown so is the order, and the earliest due date wins. Without a
+ * calendar every day is an open one.
  */
 export function computeWindow(
   rule: IntervalRule,
   done: readonly DoneRecord[],
   registered: CivilDate,
+  calendar?: Calendar,
 ): DueWindow {
   const day = latestDay(done);
   const span = spanOf(rule, done, day);
@@ -99,7 +101,12 @@ export function computeWindow(
       lastDone: null,
       why: explain("never-done", { date: formatCivilDate(registered) }),
     };
-  const { record, earliest, due, latest, why } = bound(span, rule.neverAfter);
+  const { neverAfter } = rule;
+  const limit = neverAfter === undefined ? undefined : addDuration(span.record.on, neverAfter);
+  const bounded = bound(span, neverAfter, limit);
+  const placed: Placed =
+    calendar === undefined ? bounded : applyCalendar(rule, bounded, calendar, limit);
+  const { record, earliest, due, latest, why, closure } = placed;
   return {
     earliest: Math.max(Math.min(earliest, due), record.on) as CivilDate,
     due,
@@ -107,13 +114,18 @@ export function computeWindow(
     from: record.entry,
     lastDone: day[0]?.on ?? record.on,
     why,
+    ...(closure === undefined ? {} : { closure }),
   };
 }
 
-/** Overdue only after `latest`; both ends of a window belong to it. */
+/** Overdue only after `latest`; both ends of a window belong to it. A closure says what it is meanwhile. */
 export function statusOn(window: DueWindow, on: CivilDate): DueStatus {
   if (window.lastDone === null) return "never-done";
   if (on > window.latest) return "overdue";
+  const { closure } = window;
+  // What blocks use blocks it on the day it reopens too, until it is done.
+  if (closure?.status === "blocked" && on >= closure.from) return "blocked";
+  if (closure?.status === "excused" && on >= closure.from && on < closure.reopens) return "excused";
   if (on > window.due) return "late-window";
   if (on === window.due) return "due";
   return on >= window.earliest ? "early" : "not-yet";

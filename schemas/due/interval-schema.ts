@@ -3,8 +3,24 @@ import { DURATION, NAME, UUID } from "../shared/patterns.ts";
 
 const duration = { type: "string", pattern: DURATION } as const;
 
-/** The law's longest time from one to the next: nothing moves a date past it. */
-const bounded = { neverAfter: duration } as const;
+const bounded = {
+  /** The law's longest time from one to the next: nothing moves a date past it. */
+  neverAfter: duration,
+  /** What becomes of a date on a day the place is closed; absent: roll-back. */
+  whenClosed: {
+    enum: [
+      /** To the last open day before; a late margin stays. */
+      "roll-back",
+      /** To the last open day before, and done by then. */
+      "bring-forward",
+      "due-anyway",
+      /** On the first open day after, and not used before it is done. */
+      "on-reopening",
+      /** Not expected while closed, and due on the first open day after. */
+      "excused",
+    ],
+  },
+} as const;
 
 const INTERVAL_RULE_SCHEMA = {
   oneOf: [
@@ -91,6 +107,7 @@ export const INTERVAL_SCHEMA = {
 } as const;
 
 export type IntervalRule = FromSchema<typeof INTERVAL_RULE_SCHEMA>;
+export type WhenClosed = NonNullable<IntervalRule["whenClosed"]>;
 export type IntervalDefinition = FromSchema<typeof INTERVAL_SCHEMA>;
 
 /** The rule of one kind. */

@@ -25,6 +25,24 @@ export interface DueWindow {
   readonly from: string | null;
   readonly lastDone: CivilDate | null;
   readonly why: Explanation;
+  /** Absent unless the date fell into one and moved to the day it reopens. */
+  readonly closure?: Closure;
 }
 
-export type DueStatus = "not-yet" | "early" | "due" | "late-window" | "overdue" | "never-done";
+/** Excused is counted apart and never as done; blocked is not to be used before it is done. */
+export interface Closure {
+  readonly status: "excused" | "blocked";
+  /** The day it would have been due. */
+  readonly from: CivilDate;
+  /** The first open day after it. */
+  readonly reopens: CivilDate;
+}
+
+export type DueStatus =
+  | "not-yet"
+  | "early"
+  | "due"
+  | "late-window"
+  | "overdue"
+  | "never-done"
+  | Closure["status"];

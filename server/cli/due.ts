@@ -20,6 +20,8 @@ const STATUSES: Readonly<Record<DueStatus, true>> = {
   "late-window": true,
   overdue: true,
   "never-done": true,
+  excused: true,
+  blocked: true,
 };
 const PAGE = 200;
 

@@ -1,5 +1,5 @@
 import type { DueStatus } from "@roundbook/schemas";
-import { and, eq, gt, gte, isNotNull, isNull, lt, lte, type SQL } from "drizzle-orm";
+import { and, eq, gt, gte, isNotNull, isNull, lt, lte, type SQL, sql } from "drizzle-orm";
 import { windows } from "../store/schema/due.ts";
 
 const { earliest, due, latest, lastDone } = windows;
@@ -23,6 +23,10 @@ export function hasStatus(status: DueStatus, on: number): SQL | undefined {
       return and(done, gt(due, on), lte(earliest, on));
     case "not-yet":
       return and(done, gt(due, on), gt(earliest, on));
+    case "excused":
+    case "blocked":
+      // Windows are computed without calendars, so that none has a closure.
+      return sql`0`;
     default:
       throw new Error(`no condition for ${status satisfies never}`);
   }

@@ -97,6 +97,10 @@ const EXPLANATIONS = {
   "each-year": "Once in each calendar year; last done {date}.",
   "by-spacing": "{min} to {max} from {date}, when it was last done.",
   "done-too-soon": "Done again on {date}, sooner than {min}, which does not count.",
+  "rolled-back": "Rolled back to {date} from {closed}, {reason}.",
+  "no-open-day": "Due on {closed} though closed, {reason}: no open day before it counts.",
+  "due-on-reopening": "{closed} is closed, {reason}: due on reopening, {date}, before use.",
+  "excused-while-closed": "Excused while closed from {closed}, {reason}; due again {date}.",
   "never-after": "Brought back to {date}, as never more than {limit} may pass.",
 } as const;
 

@@ -8,7 +8,7 @@ import { dayAndMonth } from "./dates.ts";
 import { durationWords } from "./duration-words.ts";
 import type { Messages } from "./messages.tsx";
 
-const DATES = new Set(["date", "deadline", "anchor", "opens"]);
+const DATES = new Set(["date", "deadline", "anchor", "opens", "closed"]);
 const DURATIONS = new Set(["every", "next", "min", "max", "limit"]);
 
 /** Why an asset is due: dates and durations are data in the explanation and words here. */
