@@ -5,14 +5,17 @@ import {
   SentencePanel,
   WordButton,
 } from "@roundbook/runner/form";
-import { particularsInOrder } from "@roundbook/schemas";
+import { type Block, particularsInOrder } from "@roundbook/schemas";
 import { useEffect, useState } from "react";
+import { b } from "../messages/blocks.ts";
 import { e } from "../messages/editor.ts";
 import { setMember } from "../model/commands.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
+import { includedBlocks } from "../model/include-edit.ts";
 import { readNumber } from "../model/read-number.ts";
 import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
+import { IncludeSentence } from "./include-sentence.tsx";
 import { ParticularSentences } from "./particular-sentences.tsx";
 import { ScoreSentences } from "./score-sentences.tsx";
 import { StopSentences } from "./stop-sentences.tsx";
@@ -20,7 +23,7 @@ import { ValueSentences } from "./value-sentences.tsx";
 
 /** What stands around the points: its title, cautions, what is needed, named values, the score. */
 export const AroundSentences = () => {
-  const { document, open, setOpen } = useDesk();
+  const { document, blocks, open, setOpen } = useDesk();
   // A page that has points begins with them; what stands around them is a word away.
   const [shown, setShown] = useState(() => Object.keys(document.properties).length === 0);
   const within = open !== null && AROUND.test(open);
@@ -49,7 +52,7 @@ export const AroundSentences = () => {
         <Sentences />
       ) : (
         <LeafWords>
-          <p className="second">{aroundWords(document)}</p>
+          <p className="second">{aroundWords(document, blocks)}</p>
         </LeafWords>
       )}
     </section>
@@ -57,10 +60,10 @@ export const AroundSentences = () => {
 };
 
 /** Blanks that lie around the points. */
-const AROUND = /^(around|particulars|values|scores|stops)\//;
+const AROUND = /^(around|include|particulars|values|scores|stops)\//;
 
 /** All that stands around the points in one line: "It needs: Length. It counts with: …". */
-const aroundWords = (document: DraftDocument): string => {
+const aroundWords = (document: DraftDocument, blocks: readonly Block[]): string => {
   const list = (titles: readonly string[]) => titles.join(", ");
   const said = [
     [
@@ -81,6 +84,10 @@ const aroundWords = (document: DraftDocument): string => {
     ),
   ];
   const stops = document.stops?.length ?? 0;
+  const taken = includedBlocks(document).map(
+    (name) => blocks.find((block) => block.name === name)?.title ?? name,
+  );
+  if (taken.length > 0) words.push(b("include.said", { titles: list(taken) }));
   if (stops > 0) words.push(e("around.said-stops", { count: stops }));
   return words.length > 0 ? words.join(" ") : e("around.said-nothing");
 };
@@ -146,6 +153,7 @@ const Sentences = () => {
           {document.cautions?.join(" ") ?? e("around.no-cautions")}
         </OpenBlank>
       </Sentence>
+      <IncludeSentence />
       <ParticularSentences />
       <ValueSentences />
       <ScoreSentences />

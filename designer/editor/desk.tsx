@@ -1,10 +1,14 @@
-import type { FormulaEngine } from "@roundbook/schemas";
+import type { Block, FormulaEngine } from "@roundbook/schemas";
 import { createContext, useContext } from "react";
 import type { DraftDocument } from "../model/draft-document.ts";
 
 /** What every sentence of the editor works on. */
 export interface EditorDesk {
   readonly document: DraftDocument;
+  /** The document with its blocks taken in: what is shown, tried and judged, and never edited. */
+  readonly whole: DraftDocument;
+  /** Every block there is to take in. */
+  readonly blocks: readonly Block[];
   apply(next: DraftDocument, tag?: string): void;
   /** The blank that is open: one at a time. */
   readonly open: string | null;

@@ -30,6 +30,7 @@ import { isWarning, placeOf } from "./problem-place.ts";
 import { Trial } from "./trial.tsx";
 import { type DraftDesk, type Keeping, useDraft } from "./use-draft.ts";
 import { useEngine, useProblems } from "./use-problems.ts";
+import { useWhole } from "./use-whole.ts";
 
 export const EditorPage = () => {
   const { id = "" } = useParams<{ id: string }>();
@@ -110,6 +111,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const issues = useIssues(row.checklist).data;
   const desk = useDraft(row);
   const { document, keeping } = desk;
+  const { whole, blocks } = useWhole(document);
   const [opened, setOpened] = useState<string | null>(() =>
     new URLSearchParams(window.location.search).get("at"),
   );
@@ -118,21 +120,28 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [turned, setTurned] = useState(false);
   const [asked, setAsked] = useState(false);
   const { refused, guard } = useRefused();
-  const engine = useEngine(document, asked);
-  const problems = useProblems(document, engine, desk.served, issues);
+  const engine = useEngine(whole.document, asked);
+  const problems = useProblems(whole, engine, desk.served, issues);
   const footnoted = problems.map((problem, at) => ({ number: at + 1, problem }));
   const standing = problems.filter((one) => !isWarning(one)).length;
   useUndoKeys(desk);
   const needEngine = useCallback(() => setAsked(true), []);
   const retired = useMemo(
-    () => new Set(issues?.flatMap((issue) => Object.keys(issue.document.properties))),
-    [issues],
+    () =>
+      new Set([
+        ...(issues ?? []).flatMap((issue) => Object.keys(issue.document.properties)),
+        ...Object.keys(whole.document.properties),
+      ]),
+    [issues, whole],
   );
   const wide = useWide();
   const json = <WordButton onClick={() => setAsJson(true)}>{e("ed.json")}</WordButton>;
   const editorDesk = useMemo<EditorDesk>(
-    () => ({ document, apply: desk.apply, open, setOpen, engine, needEngine, retired }),
-    [document, desk.apply, open, engine, needEngine, retired],
+    () => ({
+      ...{ document, whole: whole.document, blocks, apply: desk.apply },
+      ...{ open, setOpen, engine, needEngine, retired },
+    }),
+    [document, whole, blocks, desk.apply, open, engine, needEngine, retired],
   );
   const discard = () =>
     guard(async () => {
@@ -152,7 +161,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
     <DeskProvider value={editorDesk}>
       <DeskPage
         current="checklists"
-        facing={<Trial document={document} at={opened ?? undefined} />}
+        facing={<Trial document={whole.document} at={opened ?? undefined} />}
         turned={turned}
         onTurn={() => setTurned(false)}
         dock={
@@ -210,7 +219,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
             {keeping.problems.length === 0 && say({ code: keeping.code, params: {} })}
             {keeping.problems.map((problem) => (
               <span key={problem.pointer + problem.code}>
-                {placeOf(document, problem)} {say(problem)}{" "}
+                {placeOf(whole.document, problem)} {say(problem)}{" "}
               </span>
             ))}
           </StateLine>

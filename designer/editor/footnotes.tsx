@@ -16,7 +16,7 @@ export const Footnotes = ({
   readonly problems: readonly Footnoted[];
   readonly onGo: (point: string | null, blank: string | null) => void;
 }) => {
-  const { document, apply } = useDesk();
+  const { document, whole, apply } = useDesk();
   const { say } = useMessages();
   const [all, setAll] = useState(false);
   const few = useWide() ? SHOWN_WIDE : SHOWN_NARROW;
@@ -35,9 +35,9 @@ export const Footnotes = ({
     <Problems
       label={e("ed.problems")}
       footnotes={shown.map(({ number, problem }, at) => {
-        const point = pointOf(document, problem);
+        const point = pointOf(whole, problem);
         const blank = blankOf(document, problem);
-        const place = placeOf(document, problem);
+        const place = placeOf(whole, problem);
         const mended = mend(document, problem);
         return {
           number,

@@ -20,7 +20,7 @@ export const FormulaEdit = ({
   /** Gives back what is wrong with the text, or nothing when it was taken over. */
   readonly onTake: (text: string) => string | undefined;
 }) => {
-  const { document, engine, needEngine, setOpen } = useDesk();
+  const { whole: document, engine, needEngine, setOpen } = useDesk();
   const [text, setText] = useState(value);
   const [error, setError] = useState<string>();
   const field = useRef<HTMLInputElement>(null);
@@ -100,7 +100,7 @@ const FormulaSays = ({
   readonly checked: Checked;
   readonly onMend: (text: string) => void;
 }) => {
-  const { document, engine } = useDesk();
+  const { whole: document, engine } = useDesk();
   const { say } = useMessages();
   const names = useMemo(() => checklistNames(document, engine).types, [document, engine]);
   if (checked.state === "wrong") {

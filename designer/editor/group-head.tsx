@@ -12,6 +12,7 @@ import { changeGroup, moveGroup, removeGroup } from "../model/commands.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { OpenBlank, TextEdit, useOpened } from "./blanks.tsx";
 import { useDesk } from "./desk.tsx";
+import { KeepAsBlock } from "./keep-as-block.tsx";
 import { RepeatSentence } from "./repeat-sentence.tsx";
 
 type Group = NonNullable<DraftDocument["groups"]>[number];
@@ -103,6 +104,7 @@ const GroupPanel = ({ group }: { readonly group: Group }) => {
             {e("ed.group-remove")}
           </WordButton>
         </WordList>
+        <KeepAsBlock group={group.id} />
         {group.groupAnswer && <p className="second">{e("ed.group-about")}</p>}
       </LeafWords>
     </>

@@ -1,10 +1,9 @@
-import { AreaField, Button, Buttons, Sheet, useMessages } from "@roundbook/runner/form";
+import { useMessages } from "@roundbook/runner/form";
 import type { Problem } from "@roundbook/schemas";
-import { type ReactNode, useState } from "react";
-import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
 import { type ReadDocument, readDocument } from "../model/read-document.ts";
+import { TextSheet } from "./text-sheet.tsx";
 
 /** The document as text: read it, or paste another in its place. */
 export const JsonSheet = ({
@@ -15,43 +14,26 @@ export const JsonSheet = ({
   readonly document: DraftDocument;
   readonly onTake: (document: DraftDocument) => void;
   readonly onClose: () => void;
-}) => {
-  const [text, setText] = useState(() => JSON.stringify(document, null, 2));
-  const [error, setError] = useState<ReactNode>();
-  const take = () => {
-    const read = readDocument(text);
-    if (read.ok) {
+}) => (
+  <TextSheet
+    title={e("json.title")}
+    about={e("json.about")}
+    label={e("json.label")}
+    take={e("json.take")}
+    value={document}
+    onClose={onClose}
+    onTake={(text) => {
+      const read = readDocument(text);
+      if (!read.ok) return <NotRead read={read} />;
       onTake(read.document);
       onClose();
-    } else setError(<NotRead read={read} />);
-  };
-  return (
-    <Sheet
-      title={e("json.title")}
-      second={e("json.about")}
-      close={d("issued.close")}
-      onClose={onClose}
-    >
-      <div className="mono-edit json-edit">
-        <AreaField
-          label={e("json.label")}
-          rows={18}
-          spellCheck={false}
-          error={error}
-          value={text}
-          onChange={(event) => setText(event.target.value)}
-        />
-      </div>
-      <Buttons>
-        <Button kind="primary" onClick={take}>
-          {e("json.take")}
-        </Button>
-      </Buttons>
-    </Sheet>
-  );
-};
+      return undefined;
+    }}
+  />
+);
 
-const NotRead = ({ read }: { readonly read: Exclude<ReadDocument, { ok: true }> }) => {
+/** Why a text was not read: where it stops being JSON, or where it is no checklist. */
+export const NotRead = ({ read }: { readonly read: Exclude<ReadDocument, { ok: true }> }) => {
   if ("why" in read) {
     const { line, column, why } = read;
     return e("json.bad", { why: e("json.at", { line, column, why }) });

@@ -7,6 +7,7 @@ import { pointNote } from "../model/limit-sentence.ts";
 import { AddLine } from "./add-line.tsx";
 import { useDesk } from "./desk.tsx";
 import { GroupHead } from "./group-head.tsx";
+import { IncludedHead, IncludedPoint } from "./included-points.tsx";
 import { PointPanel } from "./point-panel.tsx";
 import { type Footnoted, pointOf } from "./problem-place.ts";
 
@@ -18,37 +19,39 @@ interface ListProps {
 
 /** Every point of the page, group by group; the open one shows its sentences. */
 export const PointList = ({ opened, onOpen, problems }: ListProps) => {
-  const { document, setOpen } = useDesk();
+  const { document, whole, setOpen } = useDesk();
   const go = (name: string | null) => {
     setOpen(null);
     onOpen(name);
   };
   return (
     <>
-      {pageOrder(document).map(({ group, points }, at) => {
+      {pageOrder(whole).map(({ group, points }, at) => {
         const found = document.groups?.find((one) => one.id === group);
         const number = String(at + 1);
         return (
           <section key={group ?? ""}>
             {found ? (
               <GroupHead number={number} group={found} />
-            ) : (
+            ) : group === null ? (
               <PlaceHeading
                 number={number}
                 title={e(document.groups?.length ? "ed.loose" : "ed.points-only")}
               />
+            ) : (
+              <IncludedHead number={number} group={group} />
             )}
             {points.map((name, index) => {
+              const shown = {
+                name,
+                number: `${number}.${index + 1}`,
+                problems: problems.filter((one) => pointOf(whole, one.problem) === name),
+              };
               const point = document.properties[name];
-              return (
-                point && (
-                  <PointLine
-                    key={name}
-                    {...{ name, point, opened: opened === name, go }}
-                    number={`${number}.${index + 1}`}
-                    problems={problems.filter((one) => pointOf(document, one.problem) === name)}
-                  />
-                )
+              return point ? (
+                <PointLine key={name} {...{ point, opened: opened === name, go }} {...shown} />
+              ) : (
+                <IncludedPoint key={name} {...shown} />
               );
             })}
           </section>

@@ -43,6 +43,7 @@ export const blankOf = (document: DraftDocument, { pointer, code }: Problem): st
     if (part === "oneOf" || part === "items") return `${name}/options`;
     return part === undefined ? null : [name, part, ...rest.slice(0, 2)].join("/");
   }
+  if (member === "include") return "include/blocks";
   if (member === "stops") {
     const [part = "after"] = parts;
     return `stops/${name}/${part === "points" || part === "groups" ? "targets" : part}`;

@@ -9,6 +9,7 @@ import {
 } from "@roundbook/schemas";
 import { useDeferredValue, useEffect, useMemo, useState } from "react";
 import type { DraftDocument } from "../model/draft-document.ts";
+import type { Whole } from "../model/whole.ts";
 import { problemsOf } from "./problem-place.ts";
 
 /** The formula engine, once a checklist has a formula or somebody is about to write one. */
@@ -49,17 +50,22 @@ const NO_ISSUE: readonly ChecklistRow[] = [];
 
 /** What stands in the way of issuing, found while typing; the server's own findings beside it. */
 export const useProblems = (
-  document: DraftDocument,
+  whole: Whole,
   engine: FormulaEngine | undefined,
   served: readonly Problem[],
   issues: readonly ChecklistRow[] = NO_ISSUE,
 ): readonly Problem[] => {
-  const looked = useDeferredValue(document);
-  const patterns = usePatterns(looked);
+  const looked = useDeferredValue(whole);
+  const patterns = usePatterns(looked.document);
   return useMemo(() => {
-    const linted = [...lintChecklist(looked, engine, patterns), ...reusedPoints(issues, looked)];
+    const { document, problems } = looked;
+    const linted = [
+      ...problems,
+      ...lintChecklist(document, engine, patterns),
+      ...reusedPoints(issues, document),
+    ];
     // What the server said of an older text is only repeated where this one still has the place.
     const standing = served.filter(({ code }) => !linted.some((one) => one.code === code));
-    return problemsOf(looked, linted, looked === document ? standing : []);
-  }, [looked, document, engine, patterns, served, issues]);
+    return problemsOf(document, linted, looked === whole ? standing : []);
+  }, [looked, whole, engine, patterns, served, issues]);
 };

@@ -2,10 +2,17 @@ import { CHECKLIST_SCHEMA, DIALECT, JSON_SCHEMA_DRAFT, type Problem } from "@rou
 import { type DraftDocument, emptyDocument } from "./draft-document.ts";
 import { shapeProblems } from "./shape.ts";
 
+/** No JSON: where the parser stopped, counted from 1, and what it says. */
+interface NotJson {
+  readonly ok: false;
+  readonly line: number;
+  readonly column: number;
+  readonly why: string;
+}
+
 export type ReadDocument =
   | { readonly ok: true; readonly document: DraftDocument }
-  /** No JSON: where the parser stopped, counted from 1, and what it says. */
-  | { readonly ok: false; readonly line: number; readonly column: number; readonly why: string }
+  | NotJson
   /** JSON that the editor cannot show as a checklist. */
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
@@ -21,19 +28,25 @@ const placeOf = (text: string, message: string): { line: number; column: number 
   return { line: before.split("\n").length, column: before.length - before.lastIndexOf("\n") };
 };
 
+/** A text as any JSON value. */
+export const readJsonText = (
+  text: string,
+): { readonly ok: true; readonly value: unknown } | NotJson => {
+  try {
+    return { ok: true, value: JSON.parse(text) };
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return { ok: false, ...placeOf(text, why), why: why.replace(/ in JSON at position.*$/s, "") };
+  }
+};
+
 /**
  * A pasted text as a draft. It has to be shaped so that the editor can show it; everything finer
  * is the server's to say, by pointer, when it keeps it. Embedded answer types are left behind.
  */
 export const readDocument = (text: string): ReadDocument => {
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return { ok: false, ...placeOf(text, why), why: why.replace(/ in JSON at position.*$/s, "") };
-  }
-  return asDraft(value);
+  const read = readJsonText(text);
+  return read.ok ? asDraft(read.value) : read;
 };
 
 /** A value as a draft, where it has the shape of a checklist. */

@@ -18,6 +18,7 @@ import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
 import { addGroup } from "../model/commands.ts";
 import { emptyDocument } from "../model/draft-document.ts";
+import { BlocksList } from "./blocks-list.tsx";
 import { sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { useChecklists, useDrafts } from "./queries.ts";
@@ -139,6 +140,7 @@ export const ChecklistsPage = () => {
           </Rows>
         </section>
       )}
+      <BlocksList />
       <NewChecklist />
       <StartersList />
     </DeskPage>

@@ -1,5 +1,6 @@
 import type {
   AssetTypeRow,
+  BlockRow,
   ChecklistRow,
   DraftRow,
   IntervalRow,
@@ -16,6 +17,7 @@ const list = <Row>(key: string, path: string) => ({
 
 export const useChecklists = () => useQuery(list<ChecklistRow>("checklists", "/api/checklists"));
 export const useDrafts = () => useQuery(list<DraftRow>("drafts", "/api/drafts"));
+export const useBlocks = () => useQuery(list<BlockRow>("blocks", "/api/blocks"));
 export const useAssetTypes = () => useQuery(list<AssetTypeRow>("asset-types", "/api/asset-types"));
 export const useIntervals = () => useQuery(list<IntervalRow>("intervals", "/api/intervals"));
 export const usePlaces = () => useQuery(list<PlaceRow>("places", "/api/places"));

@@ -1,12 +1,14 @@
 import { deskEnglish, MessagesProvider } from "@roundbook/runner/form";
-import type { FormulaEngine } from "@roundbook/schemas";
+import type { Block, FormulaEngine } from "@roundbook/schemas";
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
+import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { act, useState } from "react";
 import { createRoot } from "react-dom/client";
 import { AroundSentences } from "../editor/around-sentences.tsx";
 import { DeskProvider } from "../editor/desk.tsx";
 import { PointList } from "../editor/point-list.tsx";
 import type { DraftDocument } from "../model/draft-document.ts";
+import { wholeOf } from "../model/whole.ts";
 
 declare global {
   var IS_REACT_ACT_ENVIRONMENT: boolean;
@@ -30,6 +32,7 @@ export interface MountedEditor {
 export const mountEditor = async (
   first: DraftDocument,
   opened: string | null = null,
+  blocks: readonly Block[] = [],
 ): Promise<MountedEditor> => {
   const page = document.createElement("div");
   document.body.append(page);
@@ -44,6 +47,8 @@ export const mountEditor = async (
       <DeskProvider
         value={{
           document: document_,
+          whole: wholeOf(document_, blocks).document,
+          blocks,
           apply: setDocument,
           open,
           setOpen,
@@ -60,7 +65,9 @@ export const mountEditor = async (
   await act(async () =>
     root.render(
       <MessagesProvider messages={deskEnglish}>
-        <Editor />
+        <QueryClientProvider client={new QueryClient()}>
+          <Editor />
+        </QueryClientProvider>
       </MessagesProvider>,
     ),
   );

@@ -1,0 +1,77 @@
+import { BLOCK_DIALECT, type Block } from "@roundbook/schemas";
+import type { DraftDocument } from "./draft-document.ts";
+import { nameFor } from "./names.ts";
+
+export const includedBlocks = (document: DraftDocument): readonly string[] =>
+  (document.include ?? []).map(({ block }) => block);
+
+/** The draft taking in exactly these blocks, in this order. */
+export const setIncluded = (
+  { include: _, ...document }: DraftDocument,
+  names: readonly string[],
+): DraftDocument =>
+  names.length > 0 ? { ...document, include: names.map((block) => ({ block })) } : document;
+
+/** Whether a text of the document, a formula most of all, says a name. */
+const says = (part: unknown, name: string): boolean =>
+  new RegExp(`\\b${name}\\b`).test(JSON.stringify(part ?? null));
+
+type Definitions<T> = Readonly<Record<string, T>>;
+
+const only = <T>(of: Definitions<T> = {}, wanted: (name: string) => boolean): Definitions<T> =>
+  Object.fromEntries(Object.entries(of).filter(([name]) => wanted(name)));
+
+/** Values that a part counts with, by way of other values too. */
+const valuesOf = ({ values = {} }: DraftDocument, part: unknown): ReadonlySet<string> => {
+  const found = new Set<string>();
+  const look = (within: unknown) => {
+    for (const [name, value] of Object.entries(values))
+      if (!found.has(name) && says(within, name)) {
+        found.add(name);
+        look(value);
+      }
+  };
+  look(part);
+  return found;
+};
+
+/** Sayings of other languages go by place, which moves: such a group stays where it is. */
+export const canBecomeBlock = (document: DraftDocument, group: string): boolean =>
+  document.wording === undefined &&
+  (document.groups?.find(({ id }) => id === group)?.points ?? []).some((name) =>
+    Object.hasOwn(document.properties, name),
+  );
+
+/**
+ * A group as a block of its own, with the particulars and values its points count with, and the
+ * draft that takes it in instead. Definitions are copied: the draft and the block share them.
+ */
+export const groupAsBlock = (
+  document: DraftDocument,
+  id: string,
+  taken: ReadonlySet<string>,
+): { readonly block: Block; readonly document: DraftDocument } | null => {
+  const group = document.groups?.find((one) => one.id === id);
+  if (!group || !canBecomeBlock(document, id)) return null;
+  const names = group.points.filter((name) => Object.hasOwn(document.properties, name));
+  const points = only(document.properties, (name) => names.includes(name));
+  const own = { ...group, points: names };
+  const counted = valuesOf(document, [points, own]);
+  const values = only(document.values, (name) => counted.has(name));
+  const particulars = only(document.particulars, (name) => says([points, own, values], name));
+  const block: Block = {
+    dialect: BLOCK_DIALECT,
+    name: nameFor(group.title, taken, "block"),
+    title: group.title,
+    points: { ...points },
+    ...(Object.keys(particulars).length > 0 ? { particulars: { ...particulars } } : {}),
+    ...(Object.keys(values).length > 0 ? { values: { ...values } } : {}),
+    groups: [own],
+  };
+  const rest: DraftDocument = {
+    ...document,
+    groups: (document.groups ?? []).filter((one) => one !== group),
+    properties: only(document.properties, (name) => !names.includes(name)),
+  };
+  return { block, document: setIncluded(rest, [...includedBlocks(document), block.name]) };
+};
