@@ -1,18 +1,22 @@
 import { writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join } from "node:path";
+import { benchDesigning } from "./designing.ts";
 import { benchFirstLoad } from "./first-load.ts";
 import { benchImporting } from "./importing.ts";
 import { benchJudging } from "./judging.ts";
 import { benchReading } from "./reading.ts";
 import { printTable, type Row } from "./row.ts";
 import { benchSealing } from "./sealing.ts";
+import { benchShare } from "./share.ts";
 
 const PARTS: Record<string, () => Row[] | Promise<Row[]>> = {
   judging: benchJudging,
   sealing: benchSealing,
   importing: benchImporting,
   reading: benchReading,
+  designing: benchDesigning,
+  share: () => benchShare(process.cwd()),
   load: () => benchFirstLoad(join(process.cwd(), "runner/dist")),
 };
 

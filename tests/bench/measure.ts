@@ -46,3 +46,14 @@ export const timed = async (work: () => Promise<unknown>): Promise<number> => {
   await work();
   return now() - start;
 };
+
+/** Median milliseconds of one way, after two turns to warm up. */
+export const medianOf = (turns: number, way: () => void): number => {
+  const found: number[] = [];
+  for (let turn = -2; turn < turns; turn += 1) {
+    const start = now();
+    way();
+    if (turn >= 0) found.push(now() - start);
+  }
+  return median(found);
+};
