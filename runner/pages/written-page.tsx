@@ -117,6 +117,16 @@ export const WrittenPage = () => {
     signed?.entry.kind === "inspection"
       ? (signed.entry.body.judgement as unknown as Judgement)
       : null;
+  const windows =
+    judgement && asset && bundle && today !== undefined && signed?.entry.kind === "inspection"
+      ? nextWindows(bundle, {
+          assetType: asset.assetType,
+          checklist: signed.entry.body.checklist.id,
+          judgement,
+          today,
+          at: Date.parse(at),
+        })
+      : [];
   const fails = judgement
     ? Object.values(judgement.points).filter((point) => point.verdict === "fail").length
     : 0;
@@ -171,25 +181,12 @@ export const WrittenPage = () => {
         )}
         {gone && <p role="status">{work("written.gone")}</p>}
       </LeafWords>
-      {judgement &&
-        asset &&
-        bundle &&
-        today !== undefined &&
-        signed?.entry.kind === "inspection" && (
-          <section>
-            <PlaceHeading title={work("written.next-due")} />
-            <NextDue
-              windows={nextWindows(bundle, {
-                assetType: asset.assetType,
-                checklist: signed.entry.body.checklist.id,
-                judgement,
-                today,
-                at: Date.parse(at),
-              })}
-              today={today}
-            />
-          </section>
-        )}
+      {windows.length > 0 && today !== undefined && (
+        <section>
+          <PlaceHeading title={work("written.next-due")} />
+          <NextDue windows={windows} today={today} />
+        </section>
+      )}
       {left.length > 0 && bundle && today !== undefined && (
         <section>
           <PlaceHeading
