@@ -1,0 +1,207 @@
+import { existsSync, readFileSync } from "node:fs";
+import {
+  addDuration,
+  type CivilDate,
+  calendarOf,
+  civilDate,
+  civilParts,
+  computeWindow,
+  daysInMonth,
+  firstOpen,
+  formatCivilDate,
+  type IntervalRule,
+  lastOpen,
+  parseDuration,
+  subtractDuration,
+  weekday,
+} from "@roundbook/schemas";
+import { describe, expect, test } from "vitest";
+import { BANK_HOLIDAYS, BUSINESS_DAYS } from "../../schemas/testing/bank-holidays.ts";
+import { day, doneOn } from "../../schemas/testing/due-records.ts";
+import { realDataPath } from "./folder.ts";
+
+/** Published figures on dates beside the open data; read in place. */
+const FILE = realDataPath("..", "checkvalues", "06-recurrence.json");
+
+interface Entry {
+  readonly id: string;
+  readonly topic: string;
+  // Each topic has fields of its own.
+  readonly input: Readonly<Record<string, unknown>>;
+  readonly expected: unknown;
+}
+
+const entries: readonly Entry[] = existsSync(FILE)
+  ? (JSON.parse(readFileSync(FILE, "utf8")) as { entries: readonly Entry[] }).entries
+  : [];
+
+const text = (value: unknown): string => {
+  if (typeof value !== "string") throw new TypeError(`no text: ${JSON.stringify(value)}`);
+  return value;
+};
+const count = (value: unknown): number => {
+  if (typeof value !== "number") throw new TypeError(`no number: ${JSON.stringify(value)}`);
+  return value;
+};
+
+const dates = (rule: IntervalRule, ...done: readonly string[]) => {
+  const { earliest, due, latest } = computeWindow(rule, done.map(doneOn), 0 as CivilDate);
+  return {
+    due: formatCivilDate(due),
+    from: formatCivilDate(earliest),
+    to: formatCivilDate(latest),
+  };
+};
+const around = (months: number, days: number): IntervalRule => ({
+  kind: "from-last-done",
+  every: `P${months}M`,
+  early: `P${days}D`,
+  late: `P${days}D`,
+});
+const plus = (iso: string, duration: string): string =>
+  formatCivilDate(
+    duration.startsWith("-")
+      ? subtractDuration(day(iso), duration.slice(1))
+      : addDuration(day(iso), duration),
+  );
+
+/** Year and week of ISO 8601: those of the Thursday of the same week. */
+const isoWeek = (iso: string): string => {
+  const date = day(iso);
+  const thursday = (date - weekday(date) + 4) as CivilDate;
+  const { year } = civilParts(thursday);
+  const week = Math.floor((thursday - civilDate(year, 1, 1)) / 7) + 1;
+  return `${year}-W${String(week).padStart(2, "0")}-${weekday(date)}`;
+};
+
+const late = (afterLate: "keep" | "restart") => (entry: Entry) => {
+  const { due, done_with_extension, done, interval } = entry.input;
+  const every = text(interval);
+  const rule: IntervalRule = { kind: "anniversary", every, within: "P1M", afterLate };
+  const before = formatCivilDate(subtractDuration(day(text(due)), every));
+  expect(dates(rule, before).due).toBe(due);
+  expect(dates(rule, before, text(done_with_extension ?? done)).due).toBe(entry.expected);
+};
+
+/** How the engine is held against the entries of a topic. */
+const CHECKS: Readonly<Record<string, (entry: Entry) => void>> = {
+  "tolerance window": ({ input, expected }) => {
+    if ("last" in input) {
+      const rule = around(count(input.months), count(input.plus_minus));
+      expect(dates(rule, text(input.last))).toEqual(expected);
+      return;
+    }
+    const months = count(input.interval_months);
+    const { plus_minus_days } = expected as { plus_minus_days: number };
+    const { due, from, to } = dates(around(months, plus_minus_days), "2015-03-15");
+    expect(due).toBe(plus("2015-03-15", `P${months}M`));
+    expect([day(due) - day(from), day(to) - day(due)]).toEqual([plus_minus_days, plus_minus_days]);
+  },
+  monthly: () => {
+    const rule: IntervalRule = { kind: "each-period", period: "month" };
+    expect(dates(rule, "2026-01-01")).toMatchObject({ from: "2026-02-01", to: "2026-02-28" });
+    expect(dates(rule, "2026-01-01", "2026-02-28").from).toBe("2026-03-01");
+  },
+  weekly: () => {
+    const rule: IntervalRule = { kind: "each-period", period: "week" };
+    expect(dates(rule, "2026-12-28")).toMatchObject({ from: "2027-01-04", to: "2027-01-10" });
+  },
+  "quarterly worked example": ({ input, expected }) => {
+    expect(input.rule).toBe("3 months +-10 days");
+    expect(dates(around(3, 10), text(input.last))).toEqual(expected);
+  },
+  "next interval after a variation": late("keep"),
+  "Part-ML one-month tolerance": late("restart"),
+  "calendar arithmetic with clamping": ({ input, expected }) => {
+    expect(plus(text(input.start), text(input.duration))).toBe(expected);
+  },
+  "chained monthly steps drift": ({ input, expected }) => {
+    let at = text(input.start);
+    const steps = Array.from({ length: count(input.times) }, () => {
+      at = plus(at, text(input.step));
+      return at;
+    });
+    expect(steps).toEqual(expected);
+  },
+  "anchored monthly steps do not drift": ({ input, expected }) => {
+    const rule: IntervalRule = {
+      kind: "anniversary",
+      every: text(input.step),
+      within: "P1W",
+      afterLate: "restart",
+    };
+    const done = [text(input.start)];
+    for (let turn = 0; turn < count(input.times); turn += 1) done.push(dates(rule, ...done).due);
+    expect(done.slice(1)).toEqual(expected);
+  },
+  "order of parts": ({ input, expected }) => {
+    const start = text(input.start);
+    expect([plus(start, "P1M1D"), plus(plus(start, "P1D"), "P1M")]).toEqual(expected);
+  },
+  "100/400-year rule": ({ input, expected }) => {
+    const years = input.years as readonly number[];
+    expect(years.map((year) => daysInMonth(year, 2) === 29)).toEqual(expected);
+  },
+  "ISO 8601 / RFC 3339 appendix A duration validity": ({ input, expected }) => {
+    expect(parseDuration(text(input.text)) !== undefined).toBe(expected);
+  },
+  "ISO week date": ({ input, expected }) => expect(isoWeek(text(input.date))).toBe(expected),
+  "bank holidays, England and Wales": ({ input, expected }) => {
+    expect(BANK_HOLIDAYS.filter((date) => date.startsWith(`${input.year}`))).toEqual(expected);
+  },
+  "business-day adjustment (England and Wales)": ({ input, expected }) => {
+    const date = day(text(input.date));
+    expect(expected).toMatchObject({
+      preceding: formatCivilDate(lastOpen(BUSINESS_DAYS, date, 0 as CivilDate) ?? date),
+      following: formatCivilDate(firstOpen(BUSINESS_DAYS, date) ?? date),
+    });
+  },
+  "one-off bank holiday": ({ expected }) => {
+    const extra = calendarOf({ holidays: [{ date: text(expected), reason: "one-off" }] });
+    expect(extra.closed(day(text(expected)))).toBe("one-off");
+  },
+};
+
+const ZONES = "an instant in a zone; due dates are civil ones of the site";
+const RRULES = "an RRULE; held against the engine with the other RRULEs";
+const HOURS = "by hours of use, of which no interval counts";
+
+/** Entries that the engine is not held against, by id, and why. */
+const NOT_USED: Readonly<Record<string, string>> = {
+  "rc-010": "counts from the month, a reading of the rule that no interval takes",
+  "rc-015": HOURS,
+  "rc-016": HOURS,
+  "rc-042": RRULES,
+  "rc-045": RRULES,
+  "rc-047": "a time of the clock; intervals are of whole days",
+  "rc-050": "a time of the clock; intervals are of whole days",
+  "rc-062": "RFC 3339 wants months between years and days; ISO 8601 does not, nor do intervals",
+  "rc-111": "2028 is not among the holidays here",
+  "rc-125": "has a time of the clock; intervals are of whole days",
+  ...Object.fromEntries(
+    ["091", "092", "093", "094", "095", "096", "097", "098", "099", "100", "101"].map((id) => [
+      `rc-${id}`,
+      ZONES,
+    ]),
+  ),
+  ...Object.fromEntries(["102", "104", "105", "107"].map((id) => [`rc-${id}`, ZONES])),
+};
+
+const used = entries.filter(({ id }) => !Object.hasOwn(NOT_USED, id));
+
+describe.skipIf(entries.length === 0)("the published figures on dates", () => {
+  test.each(used.map((entry) => [entry.id, entry.topic, entry] as const))(
+    "%s, %s: as published",
+    (_, topic, entry) => {
+      const check = CHECKS[topic];
+      if (check === undefined) throw new Error(`nothing is held against “${topic}”`);
+      check(entry);
+    },
+  );
+
+  test("64 of 89 are used, and each of the others says why not", () => {
+    const known = new Set(entries.map(({ id }) => id));
+    expect(Object.keys(NOT_USED).filter((id) => !known.has(id))).toEqual([]);
+    expect({ all: entries.length, used: used.length }).toEqual({ all: 89, used: 64 });
+  });
+});
