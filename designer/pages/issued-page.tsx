@@ -12,13 +12,14 @@ import {
   WordButton,
   WordLink,
 } from "@roundbook/runner/form";
-import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
+import type { BlockRow, ChecklistRow, DraftRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { Trial } from "../editor/trial.tsx";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
+import { withIncludes } from "../model/whole.ts";
 import { printDay } from "./checklists-page.tsx";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage, NarrowOnly } from "./desk-page.tsx";
@@ -120,12 +121,14 @@ export const IssuedPage = () => {
   }
   const newest = issues[0]?.issue ?? row.issue;
   const draft = drafts.data?.find((one) => one.checklist === row.id);
+  const blocks = async () =>
+    (await getJson<{ rows: BlockRow[] }>("/api/blocks")).rows.map(({ block }) => block);
   const edit = () =>
     guard(async () => {
       if (!draft) {
         await sendJson<DraftRow>("POST", "/api/drafts", {
           checklist: row.id,
-          document: row.document,
+          document: withIncludes(row.document, await blocks()),
         });
         await queries.invalidateQueries({ queryKey: ["drafts"] });
       }
