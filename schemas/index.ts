@@ -26,6 +26,7 @@ export * from "./due/calendar.ts";
 export * from "./due/civil.ts";
 export * from "./due/codes.ts";
 export * from "./due/compute-window.ts";
+export * from "./due/covering.ts";
 export * from "./due/duration.ts";
 export * from "./due/interval-schema.ts";
 export * from "./due/latest-day.ts";

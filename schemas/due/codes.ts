@@ -18,6 +18,7 @@ export const DUE_CODES = {
   "by-spacing": ["min", "max", "date", "entry"],
   "done-too-soon": ["min", "date"],
   "never-after": ["limit", "date"],
+  "covered-by-longer": ["title", "date"],
   "rolled-back": ["date", "closed", "reason"],
   "no-open-day": ["date", "closed", "reason"],
   "due-on-reopening": ["date", "closed", "reason"],
@@ -32,6 +33,8 @@ export const DUE_PROBLEM_CODES = {
   "window-longer-than-interval": ["margin", "every"],
   "spacing-out-of-order": ["min", "max"],
   "longest-shorter-than-interval": ["limit", "every"],
+  "covers-lacks-points": ["points"],
+  "covers-not-longer": [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type DueProblemCode = keyof typeof DUE_PROBLEM_CODES;

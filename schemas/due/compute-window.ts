@@ -1,4 +1,5 @@
 import type { CivilDate } from "../shared/ids.ts";
+import type { Explanation } from "../shared/problem.ts";
 import { applyCalendar, type Placed } from "./apply-calendar.ts";
 import type { Calendar } from "./calendar.ts";
 import { formatCivilDate } from "./civil.ts";
@@ -79,6 +80,12 @@ function bound(span: Span, neverAfter: string | undefined, limit: CivilDate | un
   };
 }
 
+function withCover({ coveredBy, on }: DoneRecord, why: Explanation): Explanation {
+  if (coveredBy === undefined) return why;
+  const step = explain("covered-by-longer", { title: coveredBy, date: formatCivilDate(on) });
+  return { ...why, moved: [step, ...(why.moved ?? [])] };
+}
+
 /**
  * When an asset is due by a rule. Order of records is (civil date, instant, entry id); on a civil
  * date where any instant is unknown so is the order, and the earliest due date wins. Without a
@@ -106,7 +113,8 @@ export function computeWindow(
   const bounded = bound(span, neverAfter, limit);
   const placed: Placed =
     calendar === undefined ? bounded : applyCalendar(rule, bounded, calendar, limit);
-  const { record, earliest, due, latest, why, closure } = placed;
+  const { record, earliest, due, latest, closure } = placed;
+  const why = withCover(record, placed.why);
   return {
     earliest: Math.max(Math.min(earliest, due), record.on) as CivilDate,
     due,

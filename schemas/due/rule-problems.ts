@@ -1,14 +1,8 @@
 import { at, type Problem, type ProblemParam, problem } from "../shared/problem.ts";
 import type { DueProblemCode } from "./codes.ts";
-import { durationOf } from "./duration.ts";
 import type { IntervalRule } from "./interval-schema.ts";
+import { meanDays } from "./mean-days.ts";
 
-const DAYS_PER_MONTH = 146_097 / 4800;
-/** Of a mean month, so that P1M is longer than P30D and shorter than P31D. */
-const meanDays = (iso: string): number => {
-  const { months, days } = durationOf(iso);
-  return months * DAYS_PER_MONTH + days;
-};
 const longer = (a: string, b: string): boolean => meanDays(a) > meanDays(b);
 
 /** The durations of a rule that may not be nothing, by name. */

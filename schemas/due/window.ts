@@ -14,6 +14,8 @@ export interface DoneRecord {
   readonly next: Readonly<Record<string, string | null>>;
   /** A date carried in from old papers: it moves the date and never counts as proof. */
   readonly broughtForward?: boolean;
+  /** Title of the longer check that this was, where it was not this check itself. */
+  readonly coveredBy?: string;
 }
 
 /** Overdue means after `latest`; between `due` and `latest` is due, in the late window. */

@@ -97,6 +97,7 @@ const EXPLANATIONS = {
   "each-year": "Once in each calendar year; last done {date}.",
   "by-spacing": "{min} to {max} from {date}, when it was last done.",
   "done-too-soon": "Done again on {date}, sooner than {min}, which does not count.",
+  "covered-by-longer": "Covered on {date} by the longer check, “{title}”.",
   "rolled-back": "Rolled back to {date} from {closed}, {reason}.",
   "no-open-day": "Due on {closed} though closed, {reason}: no open day before it counts.",
   "due-on-reopening": "{closed} is closed, {reason}: due on reopening, {date}, before use.",

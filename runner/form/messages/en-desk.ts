@@ -14,6 +14,8 @@ export const DESK_WORDS = {
   "place-above-its-parent": "A {level} cannot lie in a {parent}.",
   "code-taken": "A place beside it has “{code}” already.",
   "unknown-score": "“{score}” is no score of the checklist; there is {known}.",
+  "covers-lacks-points": "It does not ask {points}, or not in the same way.",
+  "covers-not-longer": "Only a check at longer intervals covers one at shorter ones.",
   "duration-of-nothing": "It has to be a day or more.",
   "window-longer-than-interval": "The window is longer than the interval itself.",
   "spacing-out-of-order": "The least spacing comes first, then when it is due, then the greatest.",

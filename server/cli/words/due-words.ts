@@ -21,10 +21,13 @@ export const DUE_WORDS = {
   "by-spacing": "{min} to {max} from {date}, when it was last done",
   "done-too-soon": "done again on {date}, sooner than {min}, which does not count",
   "never-after": "brought back to {date}, as never more than {limit} may pass",
+  "covered-by-longer": "covered on {date} by the longer check {title}",
   "rolled-back": "rolled back to {date} from {closed}[, {reason}]",
   "no-open-day": "due on {closed} though closed[, {reason}]: no open day before it counts",
   "due-on-reopening": "{closed} is closed[, {reason}]: due on reopening, {date}, before use",
   "excused-while-closed": "excused while closed from {closed}[, {reason}]; due again {date}",
+  "covers-lacks-points": "it does not ask {points}, or not in the same way",
+  "covers-not-longer": "only a check at longer intervals covers one at shorter ones",
   "duration-of-nothing": "it has to be a day or more",
   "window-longer-than-interval": "{margin} is longer than the interval of {every}",
   "spacing-out-of-order":
