@@ -5,6 +5,7 @@ import { LimitWords } from "./fields/limit-words.tsx";
 import { Photos } from "./fields/photos.tsx";
 import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
+import { printWorking } from "./look/print-unit.ts";
 import { Equation } from "./look/reading-box.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import { ChecklistTitles } from "./messages/titled.tsx";
@@ -123,7 +124,9 @@ function SealedPoint({
         notes.length > 0 ||
         hashes.length + drawing.length > 0) && (
         <PointDetails>
-          {working !== undefined && <Equation>{t("calculated.working", { working })}</Equation>}
+          {working !== undefined && (
+            <Equation>{t("calculated.working", { working: printWorking(working) })}</Equation>
+          )}
           {limited && (
             <LimitWords
               quantity={point.definition.quantity}

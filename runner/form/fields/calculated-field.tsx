@@ -1,3 +1,4 @@
+import { printWorking } from "../look/print-unit.ts";
 import { Equation } from "../look/reading-box.tsx";
 import { useMessages } from "../messages/messages.tsx";
 import { useTitled } from "../messages/titled.tsx";
@@ -20,7 +21,7 @@ export function CalculatedField({ point, judgement, limits, last }: FieldProps) 
         <output className="worked-out">{valueWords(point, value)}</output>
       )}
       {judgement?.working !== undefined && value !== undefined && (
-        <Equation>{t("calculated.working", { working: judgement.working })}</Equation>
+        <Equation>{t("calculated.working", { working: printWorking(judgement.working) })}</Equation>
       )}
       <LimitPicture
         quantity={quantity}

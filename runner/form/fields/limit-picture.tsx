@@ -62,7 +62,7 @@ export function LimitPicture(props: LimitPictureProps) {
           }
         />
       )}
-      <LimitWords {...{ quantity, judgement, limits, silent }} />
+      <LimitWords {...{ quantity, judgement, limits, silent }} all={reading === undefined} />
     </>
   );
 }

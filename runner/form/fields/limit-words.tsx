@@ -1,5 +1,5 @@
 import type { LimitJudgement, PointJudgement, QuantityDefinition } from "@roundbook/schemas";
-import { printQuantity, unbroken } from "../look/print-unit.ts";
+import { printQuantity, printWorking, unbroken } from "../look/print-unit.ts";
 import { Equation } from "../look/reading-box.tsx";
 import { dateWords } from "../messages/dates.ts";
 import { useMessages } from "../messages/messages.tsx";
@@ -10,7 +10,7 @@ export interface LimitWordsProps {
   readonly quantity: QuantityDefinition | undefined;
   readonly judgement: PointJudgement;
   readonly limits: readonly LimitJudgement[];
-  /** Every limit in words, where there is no drawing to show the others. */
+  /** Every limit in words: before there is an answer, and where no drawing shows the others. */
   readonly all?: boolean;
   /** Only what is asked for: nothing is said of what came out. */
   readonly silent?: boolean;
@@ -43,8 +43,9 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
             <Equation key={`${one.index} ${one.kind}`}>
               {one.working === undefined || FIGURE.test(one.working)
                 ? said
-                : t("limit.equation", { limit: said, working: one.working })}
+                : t("limit.equation", { limit: said, working: printWorking(one.working) })}
               {guardWords(t, one, quantity)}
+              {shown.length > 1 && one.severity === "advisory" && t("limit.is-advisory")}
             </Equation>
           )
         );

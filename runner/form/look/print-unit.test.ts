@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { printNumber, printQuantity, printUnit, unbroken } from "./print-unit.ts";
+import { printNumber, printQuantity, printUnit, printWorking, unbroken } from "./print-unit.ts";
 
 const space = "\u00a0";
 
@@ -93,4 +93,10 @@ test("a figure and its unit stay on one line in a person's text, and no letter c
   const text = "Extension lead, 10 m × 1.5 mm², 2 of 3 sockets";
   expect(unbroken(text)).toBe("Extension lead, 10\u00a0m × 1.5\u00a0mm², 2\u00a0of 3 sockets");
   expect(unbroken(text).replaceAll("\u00a0", " ")).toBe(text);
+});
+
+test("a formula with its numbers has signs of a minus, and words keep their hyphens", () => {
+  expect(printWorking("62 - 48.5")).toBe("62 − 48.5");
+  expect(printWorking("-2 * (-3 - 1)")).toBe("−2 * (−3 − 1)");
+  expect(printWorking("kind-b == 1")).toBe("kind-b == 1");
 });

@@ -133,3 +133,7 @@ export function printQuantity(value: number, unit = "", options: QuantityOptions
 /** A person's text with no line break between a figure and its unit: "10 m × 1.5 mm²". */
 export const unbroken = (text: string): string =>
   text.replace(/(\d) (?=(?:[a-zA-ZΩµμ°%]{1,3}[²³]?)(?:[\s,.;)]|$))/g, "$1\u00a0");
+
+/** A formula with its numbers, as printed: with the sign of a minus, not of a break between words. */
+export const printWorking = (working: string): string =>
+  working.replace(/(^|[\s(])-(?=[\s\d.(])/g, "$1−");

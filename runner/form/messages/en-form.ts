@@ -73,7 +73,7 @@ export const FORM_WORDS = {
   "limit.above": "{distance} above.",
   "limit.below": "{distance} below.",
   "limit.on": "On the limit.",
-  "limit.advisory": "Advisory",
+  "limit.is-advisory": " (advisory)",
 
   "choices.about": "Tick all that hold.",
 
