@@ -21,8 +21,18 @@ export function latestDay(records: readonly DoneRecord[]): readonly DoneRecord[]
 }
 
 /** The civil dates on which anything counted, ascending, each once. */
-export const doneDays = (records: readonly DoneRecord[]): readonly CivilDate[] =>
-  [...new Set(records.filter(movesDate).map(({ on }) => on))].sort((a, b) => a - b);
+export function doneDays(records: readonly DoneRecord[]): readonly CivilDate[] {
+  const days: CivilDate[] = [];
+  let ascending = true;
+  for (const record of records) {
+    if (!movesDate(record)) continue;
+    const last = days.at(-1);
+    if (last === record.on) continue;
+    if (last !== undefined && record.on < last) ascending = false;
+    days.push(record.on);
+  }
+  return ascending ? days : [...new Set(days)].sort((a, b) => a - b);
+}
 
 /** Whether the last day alone does not tell when it is due: what was done before matters too. */
 export const needsHistory = ({ kind }: IntervalRule): boolean =>

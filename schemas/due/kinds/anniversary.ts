@@ -1,7 +1,7 @@
 import type { CivilDate } from "../../shared/ids.ts";
 import type { Explanation } from "../../shared/problem.ts";
 import { formatCivilDate, LAST_CIVIL_DATE } from "../civil.ts";
-import { addDuration, addTimes, type Duration, durationOf, subtractDuration } from "../duration.ts";
+import { addDuration, addTimes, type Duration, durationOf } from "../duration.ts";
 import type { RuleOf } from "../interval-schema.ts";
 import type { DoneRecord } from "../window.ts";
 import { fromLastDone } from "./from-record.ts";
@@ -10,8 +10,8 @@ import { explain, facts, type Span } from "./span.ts";
 type Rule = RuleOf<"anniversary">;
 
 /** The first day of the time that ends with the deadline and counts it: two months ending on 10 February begin on 11 December. */
-const opens = (rule: Rule, deadline: CivilDate): CivilDate =>
-  Math.min(subtractDuration(deadline, rule.within) + 1, deadline) as CivilDate;
+const opens = (within: Duration, deadline: CivilDate): CivilDate =>
+  Math.min(addTimes(deadline, within, -1) + 1, deadline) as CivilDate;
 
 /** How many cycles from the anchor lead past a day; short of it only at the end of the calendar. */
 function cyclesPast(anchor: CivilDate, every: Duration, cycle: number, day: CivilDate): number {
@@ -25,6 +25,49 @@ function cyclesPast(anchor: CivilDate, every: Duration, cycle: number, day: Civi
   }
 }
 
+/** What the last day did to the count: sentences are made of it once, at the end. */
+type Turn = "begun" | "kept" | "kept-late" | "restarted-early" | "restarted-late";
+
+interface Count {
+  readonly anchor: CivilDate;
+  readonly cycle: number;
+  readonly turn: Turn;
+  /** The deadline that the last day was held against. */
+  readonly deadline: CivilDate;
+}
+
+function next(rule: Rule, every: Duration, within: Duration, count: Count, day: CivilDate): Count {
+  const { anchor, cycle } = count;
+  const deadline = addTimes(anchor, every, cycle);
+  if (day > deadline)
+    return rule.afterLate === "keep"
+      ? { anchor, cycle: cyclesPast(anchor, every, cycle, day), turn: "kept-late", deadline }
+      : { anchor: day, cycle: 1, turn: "restarted-late", deadline };
+  return day < opens(within, deadline)
+    ? { anchor: day, cycle: 1, turn: "restarted-early", deadline }
+    : { anchor, cycle: cycle + 1, turn: "kept", deadline };
+}
+
+function sentence(rule: Rule, within: Duration, count: Count, record: DoneRecord): Explanation {
+  const about = { every: rule.every, ...facts(record) };
+  const deadline = formatCivilDate(count.deadline);
+  switch (count.turn) {
+    case "begun":
+      return fromLastDone({ kind: "from-last-done", every: rule.every }, record).why;
+    case "kept":
+    case "kept-late": {
+      const anchor = formatCivilDate(count.anchor);
+      return explain(`anniversary-${count.turn}`, { ...about, deadline, anchor });
+    }
+    case "restarted-late":
+      return explain("anniversary-restarted-late", { ...about, deadline });
+    case "restarted-early": {
+      const open = formatCivilDate(opens(within, count.deadline));
+      return explain("anniversary-restarted-early", { ...about, opens: open });
+    }
+  }
+}
+
 /**
  * Every deadline is counted from one anchor, so month ends do not drift. Done inside the window the
  * next is one cycle on; done sooner the count begins anew that day; done late, as the rule says.
@@ -32,37 +75,16 @@ function cyclesPast(anchor: CivilDate, every: Duration, cycle: number, day: Civi
  */
 export function anniversary(rule: Rule, days: readonly CivilDate[], record: DoneRecord): Span {
   const every = durationOf(rule.every);
-  const about = { every: rule.every, ...facts(record) };
-  let anchor = days[0] ?? record.on;
-  let cycle = 1;
-  let why: Explanation = fromLastDone({ kind: "from-last-done", every: rule.every }, record).why;
-  for (const day of days.slice(1)) {
-    const end = addTimes(anchor, every, cycle);
-    const deadline = formatCivilDate(end);
-    const kept = { ...about, deadline, anchor: formatCivilDate(anchor) };
-    const open = opens(rule, end);
-    if (day < open) {
-      why = explain("anniversary-restarted-early", { ...about, opens: formatCivilDate(open) });
-    } else if (day <= end) {
-      cycle += 1;
-      why = explain("anniversary-kept", kept);
-      continue;
-    } else if (rule.afterLate === "keep") {
-      cycle = cyclesPast(anchor, every, cycle, day);
-      why = explain("anniversary-kept-late", kept);
-      continue;
-    } else {
-      why = explain("anniversary-restarted-late", { ...about, deadline });
-    }
-    anchor = day;
-    cycle = 1;
-  }
-  const due = addTimes(anchor, every, cycle);
+  const within = durationOf(rule.within);
+  const [first = record.on, ...later] = days;
+  let count: Count = { anchor: first, cycle: 1, turn: "begun", deadline: first };
+  for (const day of later) count = next(rule, every, within, count, day);
+  const due = addTimes(count.anchor, every, count.cycle);
   return {
     record,
-    earliest: opens(rule, due),
+    earliest: opens(within, due),
     due,
     latest: rule.late === undefined ? due : addDuration(due, rule.late),
-    why,
+    why: sentence(rule, within, count, record),
   };
 }
