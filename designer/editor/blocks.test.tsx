@@ -51,8 +51,8 @@ test("a group kept as a block is kept first and then taken in; refused, the draf
   expect(editor.text()).toContain("There is a block of this name already.");
   answer = () => Response.json({});
   await editor.press("Keep this group as a block");
-  expect(asked.at(-1)).toMatchObject({ path: "/api/blocks/look", body: { revision: 0 } });
+  expect(asked.at(-1)).toMatchObject({ path: "/api/blocks/look_2", body: { revision: 0 } });
   expect(Object.keys(asked.at(-1)?.body.block.points ?? {})).toEqual(["sheath"]);
-  expect(editor.document().include).toEqual([{ block: "look" }]);
+  expect(editor.document().include).toEqual([{ block: "look_2" }]);
   expect(editor.document().properties).toEqual({});
 });

@@ -16,7 +16,7 @@ export const IncludeSentence = () => {
         label={b("include.label")}
         choices={known.map((value) => ({ value, label: titles.get(value) ?? value }))}
         chosen={included}
-        onChange={(chosen) => apply(setIncluded(document, chosen))}
+        onChange={(chosen) => apply(setIncluded(document, chosen, blocks))}
       />
     ),
   });

@@ -37,14 +37,17 @@ export const IncludedPoint = ({
   readonly number: string;
   readonly problems: readonly Footnoted[];
 }) => {
-  const { whole } = useDesk();
+  const { document, whole, blocks } = useDesk();
   const point = whole.properties[name];
   if (!point) return null;
+  const placed = document.groups?.some(({ points }) => points.includes(name));
+  const title = blocks.find((block) => block.name === point.block)?.title ?? point.block ?? "";
   return (
     <Point
       id={`edit-${name}`}
       number={number}
       question={point.title}
+      help={placed ? b("group.from", { title }) : undefined}
       note={pointNote(whole, point) || e(`kind.${pointKind(point)}`)}
       problem={first && { number: first.number, label: e("ed.problem", { number: first.number }) }}
     />

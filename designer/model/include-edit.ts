@@ -5,12 +5,30 @@ import { nameFor } from "./names.ts";
 export const includedBlocks = (document: DraftDocument): readonly string[] =>
   (document.include ?? []).map(({ block }) => block);
 
-/** The draft taking in exactly these blocks, in this order. */
+/**
+ * The draft taking in exactly these blocks, in this order. Points of a block that is left out leave
+ * the draft's groups too.
+ */
 export const setIncluded = (
-  { include: _, ...document }: DraftDocument,
+  document: DraftDocument,
   names: readonly string[],
-): DraftDocument =>
-  names.length > 0 ? { ...document, include: names.map((block) => ({ block })) } : document;
+  blocks: readonly Block[] = [],
+): DraftDocument => {
+  const { include: _, ...rest } = document;
+  const out = new Set(includedBlocks(document).filter((name) => !names.includes(name)));
+  const gone = new Set(
+    blocks.flatMap(({ name, points }) => (out.has(name) ? Object.keys(points) : [])),
+  );
+  const stays = (name: string) => !gone.has(name) || Object.hasOwn(rest.properties, name);
+  const left: DraftDocument =
+    gone.size === 0
+      ? rest
+      : {
+          ...rest,
+          groups: (rest.groups ?? []).map((one) => ({ ...one, points: one.points.filter(stays) })),
+        };
+  return names.length > 0 ? { ...left, include: names.map((block) => ({ block })) } : left;
+};
 
 /** Whether a text of the document, a formula most of all, says a name. */
 const says = (part: unknown, name: string): boolean =>
@@ -44,7 +62,8 @@ export const canBecomeBlock = (document: DraftDocument, group: string): boolean 
 
 /**
  * A group as a block of its own, with the particulars and values its points count with, and the
- * draft that takes it in instead. Definitions are copied: the draft and the block share them.
+ * draft that takes it in instead. The draft keeps the group, so that its points are asked in their
+ * order. Definitions are copied: the draft and the block share them.
  */
 export const groupAsBlock = (
   document: DraftDocument,
@@ -53,15 +72,18 @@ export const groupAsBlock = (
 ): { readonly block: Block; readonly document: DraftDocument } | null => {
   const group = document.groups?.find((one) => one.id === id);
   if (!group || !canBecomeBlock(document, id)) return null;
-  const names = group.points.filter((name) => Object.hasOwn(document.properties, name));
-  const points = only(document.properties, (name) => names.includes(name));
-  const own = { ...group, points: names };
+  const names = group.points.filter((point) => Object.hasOwn(document.properties, point));
+  const points = only(document.properties, (point) => names.includes(point));
+  // A group of the block's is none of the draft's: what the block gains later finds a place.
+  const groups = (document.groups ?? []).map((one) => one.id);
+  const name = nameFor(group.title, new Set([...taken, ...groups]), "block");
+  const own = { ...group, id: name, points: names };
   const counted = valuesOf(document, [points, own]);
-  const values = only(document.values, (name) => counted.has(name));
-  const particulars = only(document.particulars, (name) => says([points, own, values], name));
+  const values = only(document.values, (value) => counted.has(value));
+  const particulars = only(document.particulars, (one) => says([points, own, values], one));
   const block: Block = {
     dialect: BLOCK_DIALECT,
-    name: nameFor(group.title, taken, "block"),
+    name,
     title: group.title,
     points: { ...points },
     ...(Object.keys(particulars).length > 0 ? { particulars: { ...particulars } } : {}),
@@ -70,8 +92,7 @@ export const groupAsBlock = (
   };
   const rest: DraftDocument = {
     ...document,
-    groups: (document.groups ?? []).filter((one) => one !== group),
-    properties: only(document.properties, (name) => !names.includes(name)),
+    properties: only(document.properties, (point) => !names.includes(point)),
   };
   return { block, document: setIncluded(rest, [...includedBlocks(document), block.name]) };
 };

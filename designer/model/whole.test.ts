@@ -35,7 +35,7 @@ test("a group becomes a block with all that its points count with, under a name 
   expect(Object.keys(block.particulars ?? {})).toEqual(["length"]);
 });
 
-test("the draft it came from asks the same points as before, by the block", () => {
+test("the draft it came from asks the same points in the same order as before, by the block", () => {
   const { block, document } = made();
   expect(Object.keys(document.properties)).toEqual(["sheath"]);
   const { document: whole, problems } = wholeOf(document, [block]);
@@ -44,7 +44,7 @@ test("the draft it came from asks the same points as before, by the block", () =
     ...lead().properties.continuity,
     block: "plug_2",
   });
-  expect(whole.groups?.map(({ id }) => id).toSorted()).toEqual(["cable", "plug"]);
+  expect(whole.groups).toEqual(lead().groups);
   expect(whole.values).toEqual(lead().values);
 });
 
@@ -61,6 +61,21 @@ test("a block that cannot be taken in is said, and the rest is shown without it"
   expect(problems.map(({ code }) => code)).toContain("block-name-taken");
   expect(document).toEqual(lead());
   expect(wholeOf(twice, undefined)).toEqual({ document: lead(), problems: [] });
+});
+
+test("a block left out takes its points out of the draft's groups too", () => {
+  const { block, document } = made();
+  const left = setIncluded(document, [], [block]);
+  expect(left.include).toBeUndefined();
+  expect(left.groups?.flatMap(({ points }) => points)).toEqual(["sheath"]);
+});
+
+test("a point that the block gains later is asked after the others", () => {
+  const { block, document } = made();
+  const points = { ...block.points, more: { $ref: "#/$defs/text" as const, title: "More" } };
+  const { document: whole, problems } = wholeOf(document, [{ ...block, points }]);
+  expect(problems).toEqual([]);
+  expect(whole.groups?.flatMap((group) => group.points)).toEqual(["continuity", "sheath", "more"]);
 });
 
 test("the draft of the next issue takes its blocks in again, as they are now", () => {
