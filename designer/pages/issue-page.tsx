@@ -22,6 +22,7 @@ import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { type Change, differences } from "../model/difference.ts";
 import type { DraftDocument } from "../model/draft-document.ts";
+import { includedBlocks } from "../model/include-edit.ts";
 import { asDraft } from "../model/read-document.ts";
 import { getJson, sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
@@ -145,7 +146,9 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
   const { refused, guard } = useRefused();
   const [reason, setReason] = useState("");
   const [working, setWorking] = useState(false);
-  const { whole } = useWhole(row.document as unknown as DraftDocument);
+  const draft = row.document as unknown as DraftDocument;
+  const { whole, revisions: seen } = useWhole(draft);
+  const allSeen = includedBlocks(draft).every((name) => Object.hasOwn(seen, name));
   const { document } = whole;
   const engine = useEngine(document);
   const problems = useProblems(whole, engine, row.problems, useIssues(row.checklist).data);
@@ -166,12 +169,18 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
         const issued = await sendJson<{ hash: string }>(
           "POST",
           `/api/drafts/${row.checklist}/issue`,
-          { revision: row.revision, ...(reason.trim() === "" ? {} : { reason: reason.trim() }) },
+          {
+            revision: row.revision,
+            blocks: seen,
+            ...(reason.trim() === "" ? {} : { reason: reason.trim() }),
+          },
         );
         await queries.invalidateQueries({ queryKey: ["drafts"] });
         await queries.invalidateQueries({ queryKey: ["checklists"] });
         navigate(`/checklist/${issued.hash}`, { replace: true });
       } finally {
+        // Where a block was changed meanwhile, its new points are shown before it is tried again.
+        await queries.invalidateQueries({ queryKey: ["blocks"] });
         setWorking(false);
       }
     });
@@ -206,7 +215,7 @@ const Issue = ({ row, newest }: { row: DraftRow; newest: ChecklistRow | undefine
           <p>
             <Button
               kind="primary"
-              disabled={standing.length > 0 || nothingNew || working}
+              disabled={standing.length > 0 || nothingNew || working || !allSeen}
               onClick={() => void go()}
             >
               {e("issue.go", { issue })}

@@ -35,6 +35,8 @@ export const ISSUE_DRAFT_SCHEMA = {
   type: "object",
   properties: {
     revision: { type: "integer", minimum: 0 },
+    /** Revisions of included blocks as they were seen, by name: others are refused (409). */
+    blocks: { type: "object", additionalProperties: { type: "integer", minimum: 0 } },
     reason: { type: "string", maxLength: 1000 },
   },
   required: ["revision"],

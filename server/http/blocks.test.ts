@@ -146,6 +146,19 @@ describe("a draft that takes a block in", () => {
     expect(titles).toEqual(["Old words?", "New words?"]);
   });
 
+  it("is not issued with a block changed since it was looked at", async () => {
+    await keep(blockOf("seen", "Old words?"));
+    const { checklist, revision } = await draftOf(["seen"]);
+    await keep(blockOf("seen", "New words?"), 1);
+    const path = `/api/drafts/${checklist}/issue`;
+    const issuing = (blocks: object) => ({ revision, blocks });
+    expect(await ask("POST", path, 409, issuing({ seen: 1 }))).toMatchObject({
+      code: "block-changed-meanwhile",
+    });
+    await ask("GET", `/api/drafts/${checklist}`, 200);
+    expect(await ask("POST", path, 200, issuing({ seen: 2 }))).toMatchObject({ issue: 1 });
+  });
+
   it("is told of a block that is not there, and of what the block brings that cannot be", async () => {
     const unknown = await draftOf(["keptt"]);
     expect(unknown.problems).toMatchObject([

@@ -12,7 +12,7 @@ import {
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { findProblems } from "./find-problems.ts";
-import { knownBlocks } from "./known-blocks.ts";
+import { blocksMoved, knownBlocks } from "./known-blocks.ts";
 import { readIssues } from "./read-checklists.ts";
 import { readDraft } from "./read-drafts.ts";
 import { Refusal } from "./refusal.ts";
@@ -80,6 +80,9 @@ export async function issueDraft(
   if (draft.revision !== given.revision)
     throw new Refusal("conflict", "draft-changed-meanwhile", [], { current: draft });
   const { document } = draft;
+  // What is signed is what was looked at, the points of its blocks included.
+  if (await blocksMoved(ctx, document, given.blocks ?? {}))
+    throw new Refusal("conflict", "block-changed-meanwhile");
   const issued = await issueChecklist(ctx, by, { checklist, document, reason: given.reason });
   await closeDraft(ctx, checklist, draft.revision);
   return issued;
