@@ -91,6 +91,7 @@ export const JUDGE_PROBLEM_CODES = {
   "grade-out-of-range": ["answer", "minimum", "maximum"],
   "stop-undecided": ["by"],
   "result-awaited": ["sample"],
+  "never-answered": ["kind"],
   "too-few-readings": ["count", "given"],
   "too-many-readings": ["count", "given"],
   "elapsed-missing": ["atLeast", "atMost"],

@@ -1,7 +1,6 @@
 import { answerName, splitAnswerName } from "../checklist/answer-name.ts";
 import type { Checklist } from "../checklist/meta-schema.ts";
 import type { FormulaEngine } from "../formulas/engine-type.ts";
-import { isPlain } from "../shared/measure.ts";
 import { type Problem, problem } from "../shared/problem.ts";
 import { findingsOf, strangers } from "./completeness.ts";
 import { type Given, isUsable, own } from "./given.ts";
@@ -16,6 +15,7 @@ import type {
   ScoreJudgement,
   Verdict,
 } from "./judgement.ts";
+import type { Asked } from "./judging.ts";
 import { prepare } from "./prepare.ts";
 import type { Prepared, PreparedPoint } from "./prepared.ts";
 import { type JudgeInput, Run } from "./run.ts";
@@ -67,10 +67,31 @@ class Overall {
   }
 }
 
+/** Whether a plain look-up finds own answers only, those names apart that every object inherits. */
+const inheritsNothing = (answers: object): boolean => {
+  const prototype: unknown = Object.getPrototypeOf(answers);
+  return prototype === Object.prototype || prototype === null;
+};
+
+/**
+ * Whether an answer makes a sheet begun: what is worked out was found by nobody, and what cannot be
+ * used, or is absent for a reason that does not count, tells nothing.
+ */
+const tells = (point: PreparedPoint, given: Given): boolean =>
+  point.calculate === undefined &&
+  (isUsable(given) ||
+    given.is === "pending" ||
+    (given.is === "absent" && point.absentAllowed.includes(given.reason)));
+
+/** Whether a point that is asked is neither answered nor absent for an allowed reason. */
+const lacks = (point: PreparedPoint, asked: Asked, given: Given): boolean =>
+  asked === true && !isUsable(given) && !tells(point, given);
+
 /** The sheet under judgement, filled point by point. */
 class Sheet {
   readonly #input: JudgeInput;
   readonly #explain: boolean;
+  readonly #judges: boolean;
   readonly #isPlain: boolean;
   readonly overall = new Overall();
   readonly points: Record<string, PointJudgement>;
@@ -84,8 +105,9 @@ class Sheet {
     // A copy of an object with all its names is quicker than adding them one by one.
     this.points = { ...prepared.unjudged };
     this.#input = input;
-    this.#isPlain = isPlain(input.answers);
+    this.#isPlain = inheritsNothing(input.answers);
     this.#explain = explain;
+    this.#judges = prepared.judges;
   }
 
   judge(run: Run, point: PreparedPoint, name: string): void {
@@ -97,17 +119,20 @@ class Sheet {
     const given = asked === true ? run.givenFrom(point, answer) : UNASKED;
     const judged = judgePoint(run, point, asked, given, this.#explain);
     this.points[name] = judged;
-    this.overall.add(judged.verdict);
-    // What is worked out was found by nobody, and what cannot be used tells nothing: neither makes a sheet.
-    if (given.is !== "missing" && given.is !== "unusable" && point.calculate === undefined)
-      this.overall.touched = true;
+    if (!point.isGiven || judged.verdict !== "pass") this.overall.add(judged.verdict);
+    if (tells(point, given)) this.overall.touched = true;
     if (given.is === "pending") this.pending.push(name);
     if (isUsable(given)) {
       if (point.calculate === undefined) this.overall.answered = true;
-      if (point.evidence.length === 0) return;
+      if (point.evidence.length === 0 && point.calculate === undefined) return;
     }
-    for (const found of findingsOf(point, name, asked, given, judged.verdict, this.#input.evidence))
+    const { evidence } = this.#input;
+    const isAnswered = answer !== undefined;
+    for (const found of findingsOf(point, name, asked, given, judged.verdict, isAnswered, evidence))
       this.find(found.problem, found.blocks);
+    // What had to be answered and is not leaves the whole open, limits or none.
+    if (this.#judges && point.mandatory && lacks(point, asked, given))
+      this.overall.add("undecided");
   }
 
   find(found: Problem, blocks: boolean): void {

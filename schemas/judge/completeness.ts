@@ -60,6 +60,7 @@ export function findingsOf(
   asked: Asked,
   given: Given,
   verdict: PointVerdict,
+  isAnswered: boolean,
   evidence: unknown,
 ): readonly Finding[] {
   if (asked === false) return [];
@@ -70,6 +71,11 @@ export function findingsOf(
   }
   const answer = answerFinding(point, name, given);
   const found = answer === undefined ? [] : [answer];
+  if (point.calculate !== undefined && isAnswered)
+    found.push({
+      problem: problem(at("/answers", name), "never-answered", { kind: point.kind }),
+      blocks: false,
+    });
   if (verdict === null || verdict === "not-counted") return found;
   for (const { kind, on, atLeast = 1 } of point.evidence) {
     if (!on.includes(verdict)) continue;

@@ -2,6 +2,7 @@ import { pointKind } from "../checklist/guards.ts";
 import type { Checklist, PointDefinition, StopDefinition } from "../checklist/meta-schema.ts";
 import { checklistNames } from "../checklist/names.ts";
 import { type Failure, type FormulaEngine, failure, isFailure } from "../formulas/engine-type.ts";
+import { answeredBehind } from "./answered-behind.ts";
 import { Compiler, type Expression, type Names, numberOf, unitNamed } from "./expression.ts";
 import { NOT_ANSWERED } from "./judge-point.ts";
 import { neededFirst } from "./needed-first.ts";
@@ -30,12 +31,14 @@ class Preparing {
   readonly values = new Map<string, Expression>();
   readonly #compiler: Compiler;
   readonly #limits: LimitPreparer;
+  readonly #answered: ReadonlySet<string>;
 
   constructor(doc: Checklist, engine: FormulaEngine | undefined) {
     const names = checklistNames(doc, engine).types;
     this.#compiler = new Compiler(engine, names);
     for (const [name, value] of Object.entries(doc.values ?? {}))
       this.values.set(name, this.#compiler.value(value));
+    this.#answered = answeredBehind(doc);
     this.#limits = new LimitPreparer(this.#compiler, names, this.values);
   }
 
@@ -56,6 +59,7 @@ class Preparing {
       read: answerReader(point, kind),
       calculate:
         kind === "calculated" ? this.#limits.number(calculate ?? "", unitNamed(unit)) : undefined,
+      isGiven: kind === "calculated" && !this.#answered.has(id),
       several: several && { count: this.#count(several.count, 50), combine: several.combine },
       when: ask.when === undefined ? undefined : this.#compiler.formula(ask.when),
       stops: [],

@@ -75,6 +75,8 @@ export interface PreparedPoint {
   readonly maximum: number | undefined;
   readonly read: ReadAnswer;
   readonly calculate: Expression | undefined;
+  /** Of a calculated point: that it comes from no answer, so that its pass is nobody's finding. */
+  readonly isGiven: boolean;
   readonly several:
     | { readonly count: (run: Names) => number | Failure; readonly combine: Combination }
     | undefined;
