@@ -63,5 +63,5 @@ export { type Words, wordsOf } from "./messages/words-of.ts";
 export { type Contents as WrittenContents, writtenWords } from "./model/answer-words.ts";
 export type { Filled, Wait } from "./model/filled.ts";
 export { parseReading } from "./model/reading-text.ts";
-export { pendingOf } from "./model/tally.ts";
+export { pendingOf, reservationsOf, tallyOf } from "./model/tally.ts";
 export { type JudgeState, useJudge } from "./use-judge.ts";

@@ -1,7 +1,7 @@
 import type { Checklist, Judgement } from "@roundbook/schemas";
 import { Verdict } from "./look/verdict.tsx";
 import { useMessages } from "./messages/messages.tsx";
-import { pendingOf, tallyOf } from "./model/tally.ts";
+import { pendingOf, reservationsOf, tallyOf } from "./model/tally.ts";
 
 export interface OverallLineProps {
   readonly document: Checklist;
@@ -16,6 +16,7 @@ export function OverallLine({ document, issue, judgement }: OverallLineProps) {
   const { asked, verdicts } = tallyOf(judgement);
   const pending = pendingOf(judgement).length;
   const parts = verdicts.map(({ verdict, count }) => t(`tally.${verdict}`, { count }));
+  const reserved = reservationsOf(judgement).map((one) => t(`reservation.${one}`));
   return (
     <div className="overall leaf-words">
       <div className="overall-line">
@@ -27,6 +28,7 @@ export function OverallLine({ document, issue, judgement }: OverallLineProps) {
           <strong>{t("finish.points", { count: asked })}</strong> {parts.join(", ")}
         </p>
       </div>
+      {reserved.length > 0 && <p className="danger">{reserved.join(", ")}</p>}
       {pending > 0 && (
         <p>
           <strong>{t("pending.says", { count: pending })}</strong>{" "}

@@ -89,6 +89,8 @@ export const BOOK_WORDS = {
   "entry.status-changed": "Now {status}",
   "entry.defect-step": "Defect {step}",
   "entry.result-received": "Result of a sample received",
+  "entry.of-sample": "Sample {sample}: {found}",
+  "entry.since-signed": "{signed} when signed; {now} since entry {seq}",
   "entry.correction": "Correction of an earlier entry",
   "entry.estate-named": "The book of {name} begins",
   "entry.person-added": "Person added",

@@ -1,6 +1,7 @@
 import type { HistoryEntry } from "@roundbook/schemas";
 import { Entry, printNumber } from "../form/index.ts";
-import { entryWhen, entryWords, judgementOf, OverallMark } from "./entry-words.tsx";
+import { entryWhen, entryWords } from "./entry-words.tsx";
+import { judgementOf, OverallMark, sinceSigned } from "./overall-mark.tsx";
 
 export interface EntryListProps {
   readonly rows: readonly HistoryEntry[];
@@ -10,21 +11,28 @@ export interface EntryListProps {
   readonly onFollow: (href: string) => void;
 }
 
+const sentences = (parts: readonly (string | undefined)[]): string =>
+  parts
+    .flatMap((part) => part || [])
+    .map((part, at, all) => (at < all.length - 1 && !/[.!?]$/.test(part) ? `${part}.` : part))
+    .join(" ");
+
 /** Entries as ruled rows: number | what was written, when and by whom | verdict. */
 export const EntryList = ({ rows, titles, ofAsset, onFollow }: EntryListProps) =>
   rows.map((row) => {
     const { title, words } = entryWords(row, titles);
     const { about, entry, leaf } = row;
     const named = !ofAsset && about ? `${about.number} ${about.description}` : null;
-    const judgement = entry.kind === "inspection" ? judgementOf(row) : null;
+    const judged = entry.kind === "inspection" || entry.kind === "result-received";
+    const judgement = judged ? judgementOf(row) : null;
     return (
       <Entry
         key={entry.id}
         number={printNumber(leaf.seq)}
         title={named ?? title}
-        words={named ? [title, words].filter(Boolean).join(". ") : words}
+        words={sentences([...(named ? [title] : []), words, sinceSigned(row)]) || undefined}
         when={entryWhen(row, ofAsset)}
-        verdict={judgement ? <OverallMark overall={judgement.overall} /> : undefined}
+        verdict={judgement ? <OverallMark judgement={judgement} /> : undefined}
         href={entry.asset ? `/asset/${entry.asset}/entry/${entry.id}` : undefined}
         onFollow={onFollow}
       />

@@ -1,12 +1,7 @@
-import {
-  type Entry,
-  type HistoryEntry,
-  type Judgement,
-  type OverallVerdict,
-  parseCivilDate,
-} from "@roundbook/schemas";
-import { dayAndMonth, printQuantity, Verdict, verdictWords } from "../form/index.ts";
+import { type Entry, type HistoryEntry, type Judgement, parseCivilDate } from "@roundbook/schemas";
+import { dayAndMonth } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { judgementOf, resultWords, tally } from "./overall-mark.tsx";
 
 /** Wall time of an instant in the reader's own zone, "10:58". */
 export const clockTime = (instant: string): string => {
@@ -21,53 +16,24 @@ export const printDay = (iso: string): string => {
 
 export const printCivil = (instant: string): string => printDay(instant.slice(0, 10));
 
-/** How many points came out how: "3 pass, 1 fail". */
-export const tally = (judgement: Judgement): { count: number; tally: string } => {
-  const counts = new Map<string, number>();
-  for (const point of Object.values(judgement.points)) {
-    if (point.verdict) counts.set(point.verdict, (counts.get(point.verdict) ?? 0) + 1);
-  }
-  const parts = (["pass", "advisory", "fail", "undecided", "not-counted"] as const).flatMap(
-    (verdict) => {
-      const count = counts.get(verdict);
-      return count ? [verdictWords(`tally.${verdict}`, { count })] : [];
-    },
-  );
-  const count = [...counts.values()].reduce((sum, one) => sum + one, 0);
-  return { count, tally: parts.join(", ") };
-};
-
-/** The judgement that stands: the server's own, with the results of samples that came since. */
-export const judgementOf = ({ entry, leaf, received }: HistoryEntry): Judgement | null =>
-  received?.judgement ??
-  leaf.judgement ??
-  (entry.kind === "inspection" ? (entry.body.judgement as unknown as Judgement) : null);
-
-export const OverallMark = ({ overall }: { readonly overall: OverallVerdict }) =>
-  overall === null ? (
-    <span className="second">{verdictWords("verdict.none")}</span>
-  ) : (
-    <Verdict verdict={overall} word={verdictWords(`verdict.${overall}`)} />
-  );
-
 /** What an entry is called in a list, and a line of what it says. */
 export const entryWords = (
   row: HistoryEntry,
   titles: ReadonlyMap<string, string>,
 ): { readonly title: string; readonly words?: string } => {
-  const { entry } = row;
   const erased = book("entry.erased");
   const text = (commit: { commit: string } | undefined) =>
     commit ? (row.contents[commit.commit] ?? erased) : undefined;
-  return wordsOfKind(entry, text, titles, judgementOf(row));
+  return wordsOfKind(row, text, titles, judgementOf(row));
 };
 
 const wordsOfKind = (
-  entry: Entry,
+  row: HistoryEntry,
   text: (commit: { commit: string } | undefined) => string | undefined,
   titles: ReadonlyMap<string, string>,
   judgement: Judgement | null,
 ): { title: string; words?: string } => {
+  const { entry } = row;
   switch (entry.kind) {
     case "inspection": {
       const { checklist } = entry.body;
@@ -113,11 +79,10 @@ const wordsOfKind = (
         words: text(entry.body.note),
       };
     case "result-received": {
-      const { result, note } = entry.body;
-      const { value, unit, comparator } = result;
+      const { point, result, note } = entry.body;
       return {
         title: book("entry.result-received"),
-        words: [printQuantity(value, unit, { comparator }), text(note)].filter(Boolean).join(". "),
+        words: [resultWords(row, point, result), text(note)].filter(Boolean).join(". "),
       };
     }
     case "correction":

@@ -23,8 +23,9 @@ import {
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { getJson } from "../sync/client.ts";
-import { clockTime, entryWords, judgementOf, printCivil, printDay } from "./entry-words.tsx";
+import { clockTime, entryWords, printCivil, printDay } from "./entry-words.tsx";
 import { LifeResults } from "./life-results.tsx";
+import { judgementOf, sinceSigned } from "./overall-mark.tsx";
 import { RunnerPage } from "./runner-page.tsx";
 import { useIssue, useTitles } from "./use-titles.ts";
 
@@ -43,6 +44,7 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
   const issue = useIssue(body.checklist.hash);
   const judgement = judgementOf(row);
   const answers = answersNow(row);
+  const since = sinceSigned(row);
   if (!issue.data || !judgement) return <Loading label={book("life.loading")} />;
   return (
     <>
@@ -55,6 +57,7 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
           })}
         </StateLine>
       )}
+      {since && <StateLine>{since}.</StateLine>}
       <InspectionView
         document={issue.data.document}
         issue={body.checklist.issue}

@@ -38,6 +38,15 @@ interface Kept {
   readonly bundle: BundleRow["bundle"];
 }
 
+/** A scanned or typed address may not be well formed: then it is a name that nothing has. */
+export const readAddress = (text: string): string => {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+};
+
 /** What this device keeps of an asset, by id or as `number:4033`. */
 const findKept = (bundles: readonly BundleRow[], called: string): Kept | null => {
   for (const { bundle } of bundles) {
@@ -77,7 +86,7 @@ const useAway = (called: string, needed: boolean) =>
 
 export const LifePage = () => {
   const { id = "" } = useParams<{ id: string }>();
-  const called = decodeURIComponent(id);
+  const called = readAddress(id);
   const { now, settings, person } = useDevice();
   const [, navigate] = useLocation();
   const bundles = useBundles();

@@ -26,6 +26,7 @@ import { todayAt } from "./due-of.tsx";
 import { clockTime } from "./entry-words.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
 import { newestIssue } from "./newest-issue.ts";
+import { OverallMark } from "./overall-mark.tsx";
 import { roundOf } from "./round-model.ts";
 import { RoundRowView } from "./round-row.tsx";
 import { BUNDLES_KEY, useBundles } from "./use-bundle.ts";
@@ -174,6 +175,11 @@ export const WrittenPage = () => {
         <div aria-live="polite">
           <Sending entry={entry} />
         </div>
+        {judgement && (
+          <p>
+            <OverallMark judgement={judgement} />
+          </p>
+        )}
         {pending > 0 && <p>{work("written.pending", { count: pending })}</p>}
         {fails > 0 && <p>{work("written.defect", { count: fails })}</p>}
         {written?.waiting?.draft && written.waiting.state !== "refused" && (

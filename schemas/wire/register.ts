@@ -123,6 +123,8 @@ export interface ReceivedResults {
   readonly entries: readonly EntryOf<"result-received">[];
   /** The inspection judged again with all of them. */
   readonly judgement: Judgement;
+  /** Sequence number of the result since which its overall verdict is what it is now. */
+  readonly since: number;
 }
 
 /** One entry as history shows it: with the names and texts that still stand beside the log. */
@@ -136,6 +138,8 @@ export interface HistoryEntry {
   readonly contents: Readonly<Record<string, string>>;
   /** Of an inspection whose samples have got results since. */
   readonly received?: ReceivedResults;
+  /** Of a result: the label on the bottle of its sample. */
+  readonly sample?: string;
 }
 
 /** Everything a device needs to walk one site's round without a network. */

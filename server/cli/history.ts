@@ -22,7 +22,7 @@ async function entriesOf(ctx: Context, asset: string): Promise<HistoryEntry[]> {
 }
 
 /** What one looks for first stands first; the entry and its leaf follow whole. */
-function told({ entry, leaf, authorName, contents, received }: HistoryEntry) {
+function told({ entry, leaf, authorName, contents, received, sample }: HistoryEntry) {
   // With what the laboratory has found since: the leaf keeps what was known when it was sealed.
   const judgement = received?.judgement ?? leaf.judgement;
   const scores = Object.entries(judgement?.scores ?? {}).map(([name, { score }]) => [name, score]);
@@ -30,6 +30,7 @@ function told({ entry, leaf, authorName, contents, received }: HistoryEntry) {
     date: entry.civilDate,
     kind: entry.kind,
     overall: judgement?.overall ?? null,
+    complete: judgement?.complete ?? null,
     pending: judgement?.pending ?? [],
     scores: Object.fromEntries(scores) as Record<string, number | null>,
     author: authorName,
@@ -37,14 +38,29 @@ function told({ entry, leaf, authorName, contents, received }: HistoryEntry) {
     leaf,
     contents,
     ...(received ? { received } : {}),
+    ...(sample === undefined ? {} : { sample }),
   };
 }
 
-function cells(row: HistoryEntry): string[] {
-  const { date, kind, overall, pending, scores } = told(row);
+export function cells(row: HistoryEntry): string[] {
+  const { date, kind, complete, pending, scores } = told(row);
   const figures = Object.entries(scores).map(([name, score]) => `${name} ${score ?? "none"}`);
-  const verdict = pending.length > 0 ? `pending: ${pending.join(", ")}` : (overall ?? "");
-  return [date, kind, verdict, figures.join(", "), row.authorName];
+  const words = [
+    verdictWords(row),
+    complete === false ? "not complete" : "",
+    pending.length > 0 ? `pending: ${pending.join(", ")}` : "",
+  ].filter((one) => one !== "");
+  return [date, kind, words.join("; "), figures.join(", "), row.authorName];
+}
+
+/** A result that came since never takes the place of what was known when it was signed. */
+function verdictWords({ leaf, received, sample }: HistoryEntry): string {
+  const signed = leaf.judgement?.overall ?? "";
+  if (sample !== undefined) return `sample ${sample}: ${signed}`;
+  const now = received?.judgement.overall ?? "";
+  return received === undefined || now === signed
+    ? signed
+    : `${signed} when signed; ${now} since entry ${received.since}`;
 }
 
 export const history: Verb = {

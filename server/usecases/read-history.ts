@@ -7,7 +7,7 @@ import { assets, people } from "../store/schema/register.ts";
 import { commitmentsIn } from "./commitments-in.ts";
 import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
-import { readReceived } from "./received-results.ts";
+import { readLabels, readReceived, sinceOf } from "./received-results.ts";
 
 interface Paging {
   readonly cursor?: string;
@@ -35,11 +35,18 @@ async function historyOf(db: Db, docs: readonly Doc[]): Promise<HistoryEntry[]> 
   const rows = await namedHistory(db, docs);
   const inspections = rows.flatMap(({ entry }) => (entry.kind === "inspection" ? entry : []));
   const received = await readReceived(db, inspections);
+  const labels = await readLabels(
+    db,
+    rows.flatMap(({ entry }) => (entry.kind === "result-received" ? entry : [])),
+  );
   return rows.map((row) => {
+    const sample = labels.get(row.entry.id);
+    if (sample !== undefined) return { ...row, sample };
     const results = received.get(row.entry.id) ?? [];
     const judgement = results.at(-1)?.leaf.judgement ?? null;
     if (judgement === null) return row;
-    return { ...row, received: { entries: results.map(({ entry }) => entry), judgement } };
+    const entries = results.map(({ entry }) => entry);
+    return { ...row, received: { entries, judgement, since: sinceOf(results) } };
   });
 }
 

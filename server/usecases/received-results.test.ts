@@ -83,6 +83,9 @@ describe("an inspection whose sample is at the laboratory", () => {
     const received = (await readEntry(ctx, of))?.received;
     expect(received?.entries).toHaveLength(3);
     expect(received?.judgement.overall).toBe("pass");
+    const came = await readEntry(ctx, received?.entries.at(-1)?.id ?? "");
+    expect(received?.since).toBe(came?.leaf.seq);
+    expect(came?.sample).toBe("B-17");
     expect(await due(outlet)).toMatchObject({ lastVerdict: "pass" });
     expect(await defects(outlet)).toHaveLength(1);
   });

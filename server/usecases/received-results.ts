@@ -38,6 +38,40 @@ export async function readReceived(
   return received;
 }
 
+/** The result since which the overall verdict is what it is after the last of them. */
+export function sinceOf(results: readonly Received[]): number {
+  const now = results.at(-1)?.leaf.judgement?.overall;
+  const other = results.findLastIndex(({ leaf }) => leaf.judgement?.overall !== now);
+  return results[other + 1]?.leaf.seq ?? 0;
+}
+
+/** What stands on the bottle that each result is of, by the result. */
+export async function readLabels(
+  db: Db,
+  results: readonly EntryOf<"result-received">[],
+): Promise<ReadonlyMap<string, string>> {
+  const labels = new Map<string, string>();
+  if (results.length === 0) return labels;
+  const docs = await db
+    .select({ id: entries.id, entry: entryDocs.entry })
+    .from(entries)
+    .innerJoin(entryDocs, eq(entryDocs.seq, entries.seq))
+    .where(
+      and(
+        among(entries.id, new Set(results.map(({ body }) => body.of))),
+        eq(entries.kind, "inspection"),
+      ),
+    );
+  const taken = new Map(
+    docs.map(({ id, entry }): [string, EntryOf<"inspection">] => [id, JSON.parse(entry)]),
+  );
+  for (const { id, body } of results) {
+    const answer = taken.get(body.of)?.body.answers[body.point] as never;
+    if (isSample(answer)) labels.set(id, (answer as { sample: string }).sample);
+  }
+  return labels;
+}
+
 /** Inspections with the results that came for their samples. */
 export async function withReceived(
   db: Db,

@@ -12,4 +12,7 @@ export const VERDICT_WORDS = {
   "tally.fail": "{count} fail",
   "tally.undecided": "{count} undecided",
   "tally.not-counted": "{count} not counted",
+  "tally.not-judged": "{count} not judged",
+  "reservation.incomplete": "not complete",
+  "reservation.awaited": "result awaited",
 } as const;
