@@ -49,6 +49,7 @@ export const PAGE_WORDS = {
   "round.no-number": "Nothing here is called {number}.",
   "round.done-count": "{count} done",
   "round.show": "Show",
+  "round.awaited": "written {day}, result awaited",
   "round.unfinished": "unfinished",
   "round.open-defect": "Open defect {number}: {title}",
   "round.attempt": "Not completed: {reason}",

@@ -1,4 +1,4 @@
-import type { AssetRow, ChecklistRow, DefectRow, DueRow } from "@roundbook/schemas";
+import type { AssetRow, ChecklistRow, DefectRow, DueRow, LastResult } from "@roundbook/schemas";
 import {
   DefectSteps,
   Due,
@@ -14,6 +14,7 @@ import { book } from "../messages/book.ts";
 import { dayOf } from "./due-of.tsx";
 import { printDay } from "./entry-words.tsx";
 import { newestIssue } from "./newest-issue.ts";
+import { awaitedOf } from "./round-row.tsx";
 
 type Today = ReturnType<typeof dayOf>;
 
@@ -22,12 +23,14 @@ export const LifeDue = ({
   asset,
   due,
   checklists,
+  lastResults,
   today,
   onFollow,
 }: {
   readonly asset: AssetRow;
   readonly due: readonly DueRow[];
   readonly checklists: readonly ChecklistRow[];
+  readonly lastResults: readonly LastResult[];
   readonly today: Today;
   readonly onFollow: (href: string) => void;
 }) => {
@@ -48,17 +51,25 @@ export const LifeDue = ({
             due: dayOf(row.due),
             latest: dayOf(row.latest),
           };
+          const awaited = awaitedOf(lastResults, row);
           const issue = newestIssue(checklists, row.checklist);
           return (
             <Row
               key={row.interval}
               name={row.intervalTitle}
-              second={whyWords(messages, row.why, today)}
+              second={
+                awaited && row.why.code === "never-done"
+                  ? undefined
+                  : whyWords(messages, row.why, today)
+              }
               more={
                 <span className="second">
-                  {row.lastDone
-                    ? book("life.last-done", { day: printDay(row.lastDone) })
-                    : book("life.never-done")}
+                  {[
+                    row.lastDone && book("life.last-done", { day: printDay(row.lastDone) }),
+                    awaited && `${awaited.charAt(0).toUpperCase()}${awaited.slice(1)}.`,
+                  ]
+                    .filter(Boolean)
+                    .join(" ") || book("life.never-done")}
                 </span>
               }
               due={

@@ -200,7 +200,11 @@ export const LifePage = () => {
           )}
         </p>
       </LeafWords>
-      <LifeDue {...{ asset, due, checklists, today }} onFollow={navigate} />
+      <LifeDue
+        {...{ asset, due, checklists, today }}
+        lastResults={kept?.bundle.lastResults ?? []}
+        onFollow={navigate}
+      />
       <section>
         <PlaceHeading title={book("life.defects")} aside={String(defects.length)} />
         {defects.length === 0 && <LeafWords>{book("life.no-defects")}</LeafWords>}

@@ -1,10 +1,19 @@
-import type { CivilDate, SiteBundle } from "@roundbook/schemas";
+import type { CivilDate, LastResult, SiteBundle } from "@roundbook/schemas";
 import { printQuantity, Row, unbroken, verdictWords } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { DueOf } from "./due-of.tsx";
 import { printDay } from "./entry-words.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import type { RoundRow } from "./round-model.ts";
+
+/** The day of an inspection that waits for the result of a sample, as long as it does. */
+export const awaitedOf = (
+  results: readonly LastResult[],
+  { asset, checklist }: { readonly asset: string; readonly checklist: string },
+): string | undefined => {
+  const last = results.find((one) => one.asset === asset && one.checklist === checklist);
+  return last?.awaited ? w("round.awaited", { day: printDay(last.on) }) : undefined;
+};
 
 const lastOf = (bundle: SiteBundle, row: RoundRow): string[] | undefined => {
   const last = bundle.lastResults.find(
@@ -20,7 +29,7 @@ const lastOf = (bundle: SiteBundle, row: RoundRow): string[] | undefined => {
     readings.length === 1 && only
       ? `${printQuantity(only.value, only.unit, { comparator: only.comparator })}, ${verdict.toLowerCase()}`
       : verdict;
-  return [first, printDay(last.on)];
+  return [first, awaitedOf(bundle.lastResults, row.due) ?? printDay(last.on)];
 };
 
 /** One asset of the round: number | what and which checklist | last result | when it is due. */

@@ -109,6 +109,8 @@ export interface LastResult {
   readonly entry: string;
   readonly on: string;
   readonly overall: OverallVerdict;
+  /** It waits for the result of a sample, so that it does not count as done yet. */
+  readonly awaited?: true;
   /** Readings as entered, by point, for the hollow dot on the limit line. */
   readonly readings: Readonly<Record<string, Reading>>;
   /**

@@ -11,6 +11,7 @@ import { readChecklists } from "./read-checklists.ts";
 import { defectRow, selectDefects } from "./read-defects.ts";
 import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
 import { readAssetTypes, readIntervals, readPlaces } from "./read-register.ts";
+import { readAwaited } from "./received-results.ts";
 
 async function lastResultsAt(
   ctx: Context,
@@ -29,12 +30,16 @@ async function lastResultsAt(
     const answers = previous.get(lastOf(asset, checklist));
     return answers === undefined ? {} : { previous: answers };
   };
+  // Whatever waits for a result is undecided, so that nothing else has to be looked at.
+  const undecided = rows.filter(({ last }) => last.overall === "undecided");
+  const awaited = await readAwaited(ctx.store.db, new Set(undecided.map(({ last }) => last.entry)));
   return rows.map(({ last }) => ({
     asset: last.asset,
     checklist: last.checklist,
     entry: last.entry,
     on: civil(last.on),
     overall: last.overall,
+    ...(awaited.has(last.entry) ? { awaited: true as const } : {}),
     readings: last.readings,
     ...before(last.asset, last.checklist),
   }));

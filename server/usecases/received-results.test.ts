@@ -94,16 +94,19 @@ describe("an inspection whose sample is at the laboratory", () => {
 test("a device gets the answers of the last complete inspection, its result included, to compare with", async () => {
   const outlet = await sampled();
   const { ctx, of, ref, estate } = outlet;
-  const previous = async () => {
+  const last = async () => {
     const bundle = await readBundle(ctx, estate.ids.site, "2026-10-13");
-    return bundle?.lastResults.find(({ checklist }) => checklist === ref.id)?.previous;
+    return bundle?.lastResults.find(({ checklist }) => checklist === ref.id);
   };
+  const previous = async () => (await last())?.previous;
+  expect(await last()).toMatchObject({ on: "2026-03-02", awaited: true });
   expect(await previous()).toBeUndefined();
   await outlet.seal(outlet.result(of, 4, "2026-04-20"));
   expect(await previous()).toEqual({
     ...SAMPLED,
     lead: { sample: "B-17", result: { value: 4, unit: "ug/L" } },
   });
+  expect(await last()).not.toHaveProperty("awaited");
 });
 
 describe("a result", () => {

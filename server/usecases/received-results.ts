@@ -72,6 +72,29 @@ export async function readLabels(
   return labels;
 }
 
+/** Those of the inspections that still wait for the result of a sample. */
+export async function readAwaited(db: Db, ids: ReadonlySet<string>): Promise<ReadonlySet<string>> {
+  if (ids.size === 0) return new Set();
+  const docs = await db
+    .select({ entry: entryDocs.entry, leaf: entryDocs.leaf })
+    .from(entries)
+    .innerJoin(entryDocs, eq(entryDocs.seq, entries.seq))
+    .where(and(among(entries.id, ids), eq(entries.kind, "inspection")));
+  const sealed = docs.map((doc): { entry: EntryOf<"inspection">; leaf: SealedLeaf } => ({
+    entry: JSON.parse(doc.entry),
+    leaf: JSON.parse(doc.leaf),
+  }));
+  const received = await readReceived(
+    db,
+    sealed.map(({ entry }) => entry),
+  );
+  const waits = ({ entry, leaf }: (typeof sealed)[number]): boolean => {
+    const judgement = received.get(entry.id)?.at(-1)?.leaf.judgement ?? leaf.judgement;
+    return (judgement?.pending?.length ?? 0) > 0;
+  };
+  return new Set(sealed.filter(waits).map(({ entry }) => entry.id));
+}
+
 /** Inspections with the results that came for their samples. */
 export async function withReceived(
   db: Db,

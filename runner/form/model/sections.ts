@@ -5,6 +5,7 @@ import {
   type PointDefinition,
   type PointKind,
   pointKind,
+  pointsInOrder,
   sheetOrder,
 } from "@roundbook/schemas";
 
@@ -43,9 +44,10 @@ export const sectionsOf = (
   document: Checklist,
   ungrouped: string,
   repeats: Repeats,
-): readonly Section[] =>
-  sheetOrder(document, repeats).map(({ group, member, points }, index) => {
-    const number = String(index + 1);
+): readonly Section[] => {
+  const numbers = groupNumbers(document);
+  return sheetOrder(document, repeats).map(({ group, member, points }) => {
+    const number = String(numbers.get(group?.id) ?? 1);
     return {
       key: member ? `${group?.id}@${member.id}` : (group?.id ?? ""),
       number,
@@ -68,6 +70,18 @@ export const sectionsOf = (
       }),
     };
   });
+};
+
+/**
+ * What groups are numbered by: their place in the checklist, so that 3.5 is 3.5 for everybody,
+ * however many members a repeat before it has. Points outside any group come first.
+ */
+const groupNumbers = (document: Checklist): ReadonlyMap<string | undefined, number> =>
+  new Map(
+    pointsInOrder(document)
+      .filter(({ points }) => points.length > 0)
+      .map(({ group }, at) => [group?.id, at + 1]),
+  );
 
 /** Repeats whose members are not known, by the title of their group: they have no section yet. */
 export const unknownRepeats = (
