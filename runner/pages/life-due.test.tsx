@@ -40,7 +40,7 @@ const drawn = (awaited: boolean) =>
 
 it("what is written and waits for a result is not called never done", () => {
   expect(drawn(true)).toContain("result awaited.");
-  expect(drawn(true)).toContain("Written 25 Nov");
+  expect(drawn(true)).toContain("Written 25\u00a0November");
   expect(drawn(true)).not.toContain("Never done");
   expect(drawn(false)).toContain("Never done");
 });
