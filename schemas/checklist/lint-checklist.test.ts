@@ -141,6 +141,20 @@ it.each([
   expect(lint(base, pointer, value)).toContain(expected);
 });
 
+it.each([
+  ["lead", "/title"],
+  ["lead", `${point}/title`],
+  ["every", "/groups/0/title"],
+] as const)("blanks are no text: %s %s", (base, pointer) => {
+  const parsed = parseChecklist(changed(base, pointer, " \u00a0"));
+  expect(parsed.ok ? [] : parsed.problems).toEqual([{ pointer, code: "blank", params: {} }]);
+});
+
+it("an option whose title is blanks is none", () => {
+  const found = parseChecklist(changed("every", "/properties/lock/oneOf/0/title", "  "));
+  expect(found).toMatchObject({ problems: [{ pointer: "/properties/lock/oneOf/0" }] });
+});
+
 it("every problem lint tells is in the list of codes with its parameters", () => {
   const found = [
     ...lintChecklist(

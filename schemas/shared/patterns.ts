@@ -16,3 +16,6 @@ export const LANGUAGE = "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$";
 export const MEMBER = "^[a-z0-9][a-z0-9_]{0,31}$";
 /** Name of an answer: a point, or a point of one member of a repeat (`gap_top@left`). */
 export const ANSWER_NAME = "^[a-z][a-z0-9_]{0,62}(@[a-z0-9][a-z0-9_]{0,31})?$";
+
+/** One character at least that is no blank. */
+export const NOT_BLANK = "\\S";

@@ -1,6 +1,6 @@
 import type { ErrorObject } from "ajv/dist/2020.js";
 import { nearest } from "../shared/nearest.ts";
-import { NAME } from "../shared/patterns.ts";
+import { NAME, NOT_BLANK } from "../shared/patterns.ts";
 import { at, type Problem, type ProblemParam, problem } from "../shared/problem.ts";
 
 type Params = Readonly<Record<string, unknown>>;
@@ -60,6 +60,7 @@ const translate = (error: ErrorObject): Problem => {
     }
     case "pattern": {
       const pattern = word(params, "pattern");
+      if (pattern === NOT_BLANK) return problem(pointer, "blank");
       return pattern === NAME
         ? problem(pointer, "bad-name", { name: String(error.data) })
         : problem(pointer, "bad-format", { pattern });

@@ -5,20 +5,27 @@ import {
   type AssetTypeBody,
   INTERVAL_SCHEMA,
   type IntervalDefinition,
+  type Problem,
   UUID,
 } from "@roundbook/schemas";
 import { addPlace } from "../usecases/add-place.ts";
 import { atOnce } from "../usecases/at-once.ts";
 import type { Context, Session } from "../usecases/context.ts";
+import { findProblems } from "../usecases/find-problems.ts";
 import { issueChecklist } from "../usecases/issue-checklist.ts";
+import { knownBlocks } from "../usecases/known-blocks.ts";
 import { putAssetType } from "../usecases/put-asset-type.ts";
 import { setInterval } from "../usecases/set-interval.ts";
 import { readArguments } from "./arguments.ts";
 import { DONE, UsageError, type Verb } from "./io.ts";
 import { enter } from "./open-estate.ts";
 import { jsonReader, readJson } from "./read-json.ts";
+import { sayProblem } from "./say.ts";
 
-type Put = (ctx: Context, by: Session, file: string, id: string | undefined) => Promise<object>;
+/** What a definition is known by, and what its designer had better look at. */
+type Known = object & { readonly warnings?: readonly Problem[] };
+
+type Put = (ctx: Context, by: Session, file: string, id: string | undefined) => Promise<Known>;
 
 /** A verb that puts the definition in FILE in force, and prints what it is known by. */
 const defining = (usage: string, put: Put): Verb => ({
@@ -30,8 +37,12 @@ const defining = (usage: string, put: Put): Verb => ({
       throw new UsageError(`--id ${id} is no UUID of version 7 or 8 in lower case`);
     const [file = ""] = positionals;
     const known = await enter(io, (ctx, by) => atOnce(ctx, (within) => put(within, by, file, id)));
-    const plain = Object.entries(known).map(([name, value]) => `${name} ${value}`);
-    await io.out(json ? JSON.stringify(known) : plain.join(", "));
+    const { warnings = [], ...names } = known;
+    const told = warnings.map((one) => ({ ...one, says: sayProblem(one) }));
+    for (const { says } of told) io.err(`warning: ${says}`);
+    const plain = Object.entries(names).map(([name, value]) => `${name} ${value}`);
+    const whole = known.warnings ? { ...names, warnings: told } : names;
+    await io.out(json ? JSON.stringify(whole) : plain.join(", "));
     return DONE;
   },
 });
@@ -40,7 +51,10 @@ export const issue = defining(
   "issue FILE [--id CHECKLIST] [--json]   (a new checklist without --id)",
   async (ctx, by, file, id) => {
     const document = await readJson(file);
-    return issueChecklist(ctx, by, { checklist: id ?? ctx.newId(), document });
+    const issued = await issueChecklist(ctx, by, { checklist: id ?? ctx.newId(), document });
+    // What stands in the way was refused: what is left to tell are warnings.
+    const { problems } = findProblems(document, await knownBlocks(ctx, document));
+    return { ...issued, warnings: problems };
   },
 );
 

@@ -79,7 +79,7 @@ describe("judge", () => {
     expect(status).toBe(2);
     expect(rows.map((row) => row.overall)).toEqual([null, null, null, "pass"]);
     expect(rows.map((row) => row.problems[0]?.says)).toEqual([
-      "this is not JSON",
+      "this is not JSON, at line 1, column 2",
       "checklist is missing",
       "/checklist/limts: limts is not known here",
       undefined,

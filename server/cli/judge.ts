@@ -20,6 +20,7 @@ import {
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { createPatternEngine } from "@roundbook/schemas/patterns";
 import { parseChecklist } from "@roundbook/schemas/validate";
+import { jsonFault } from "../usecases/json-fault.ts";
 import { readArguments } from "./arguments.ts";
 import { DONE, NOT_RIGHT, type Verb } from "./io.ts";
 import { type Line, LONGEST_LINE, readLines } from "./lines.ts";
@@ -41,13 +42,13 @@ const bad = (...problems: readonly Problem[]): Result<never> => ({ ok: false, pr
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-function readAsked({ text, fault }: Line): Result<Asked> {
+function readAsked({ number, text, fault }: Line): Result<Asked> {
   if (text === null) return bad(problem("", fault ?? "not-utf8", { limit: LONGEST_LINE }));
   let value: unknown;
   try {
     value = JSON.parse(text);
-  } catch {
-    return bad(problem("", "not-json"));
+  } catch (error) {
+    return bad(jsonFault(text, error, number));
   }
   if (!isObject(value)) return bad(problem("", "wrong-type", { expected: ["object"] }));
   const { checklist, particulars = {}, answers, on, previous, evidence } = value;

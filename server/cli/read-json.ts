@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { problem } from "@roundbook/schemas";
 import { compileSchema } from "@roundbook/schemas/validate";
+import { jsonFault } from "../usecases/json-fault.ts";
 import { Refusal } from "../usecases/refusal.ts";
 
 const UTF8 = new TextDecoder("utf-8", { fatal: true });
@@ -8,10 +9,16 @@ const UTF8 = new TextDecoder("utf-8", { fatal: true });
 /** A JSON file. @throws Refusal when it holds none. */
 export async function readJson(path: string): Promise<unknown> {
   const bytes = await readFile(path);
+  let text: string;
   try {
-    return JSON.parse(UTF8.decode(bytes));
+    text = UTF8.decode(bytes);
   } catch {
-    throw new Refusal("malformed", "not-json", [problem("", "not-json")]);
+    throw new Refusal("malformed", "not-utf8", [problem("", "not-utf8")]);
+  }
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new Refusal("malformed", "not-json", [jsonFault(text, error)]);
   }
 }
 

@@ -41,7 +41,7 @@ describe("the command line", () => {
     const missing = await run(["issue", join(folder, "none.json")]);
     expect([missing.status, missing.err[0]]).toEqual([2, expect.stringContaining("none.json")]);
     const broken = await run(["issue", file("broken.json", "{")]);
-    expect([broken.status, broken.err]).toEqual([2, ["this is not JSON"]]);
+    expect([broken.status, broken.err]).toEqual([2, ["this is not JSON, at line 1, column 2"]]);
     const other = await run(["place", file("place.json", '{"level":"site"}')]);
     expect([other.status, other.err]).toEqual([
       2,

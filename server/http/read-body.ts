@@ -1,5 +1,6 @@
 import { problem } from "@roundbook/schemas";
 import type { Context } from "hono";
+import { jsonFault } from "../usecases/json-fault.ts";
 import { Refusal } from "../usecases/refusal.ts";
 
 /**
@@ -22,14 +23,6 @@ export async function readBytes(c: Context, limit: number): Promise<Uint8Array> 
   return Buffer.concat(parts, size);
 }
 
-/** Line and column of the fault, when the parser of this engine tells the position. */
-function whereIn(text: string, error: unknown): Record<string, number> {
-  const position = /position (\d+)/.exec(error instanceof Error ? error.message : "")?.[1];
-  const before = text.slice(0, position === undefined ? text.length : Number(position));
-  const lines = before.split("\n");
-  return { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
-}
-
 const UTF8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: false });
 
 /** A JSON body within `limit` bytes; its depth and form are checked by the route's schema. */
@@ -49,6 +42,6 @@ export async function readJson(c: Context, limit: number): Promise<unknown> {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new Refusal("malformed", "not-json", [problem("", "json-syntax", whereIn(text, error))]);
+    throw new Refusal("malformed", "not-json", [jsonFault(text, error)]);
   }
 }

@@ -14,6 +14,7 @@ export const CHECKLIST_WORDS = {
   duplicate: "Places {first} and {second} say the same.",
   "bad-name": "A name is small letters, digits and “_”, beginning with a letter: not “{name}”.",
   "bad-format": "Is not written as it must be ({pattern}).",
+  blank: "Nothing but blanks stands here: write what people are to read.",
   "not-json": "This is not JSON.",
   "bad-text": "Holds a character that cannot be kept: a NUL, or half of one.",
   "document-too-big": "Larger than {limit} bytes.",

@@ -73,6 +73,8 @@ it("conditions are tried with everything that words and yes or no can be", () =>
   };
   expect(when("asset.class == 'I' && asset.class == 'II'")).toContain("point-unreachable");
   expect(when("asset.wet && !asset.wet || false")).toContain("point-unreachable");
+  expect(when("1 > 2")).toContain("point-unreachable");
+  expect(when("2 > 1")).not.toContain("unreachable");
   expect(when("asset.class == 'I' && asset.wet")).not.toContain("unreachable");
   expect(when("asset.sockets > 3.0 && asset.sockets < 2.0")).not.toContain("unreachable");
 });

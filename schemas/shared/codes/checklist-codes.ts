@@ -15,6 +15,7 @@ export const SHAPE_CODES = {
   duplicate: ["first", "second"],
   "bad-name": ["name"],
   "bad-format": ["pattern"],
+  blank: [],
   "not-json": [],
   /** A NUL, which databases cut a text at, or half of a surrogate pair, which no UTF-8 can write. */
   "bad-text": [],

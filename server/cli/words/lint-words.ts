@@ -10,8 +10,7 @@ export const LINT_WORDS = {
   "quantity-missing": "a reading needs a quantity with its unit",
   "keyword-wrong-kind": "{keyword} says nothing about a {kind}",
   "choice-without-options": "a choice needs its options",
-  "choice-never-absent":
-    "absences are allowed, and the options lack one with $ref #/$defs/absent",
+  "choice-never-absent": "absences are allowed, and the options lack one with $ref #/$defs/absent",
   "duplicate-option": "the option {option} is there twice",
   "graded-without-range": "a graded point needs its lowest and highest grade",
   "asks-itself": "whether {point} is asked hangs on {point} itself",

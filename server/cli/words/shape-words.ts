@@ -14,6 +14,7 @@ export const SHAPE_WORDS = {
   duplicate: "{first} and {second} are the same",
   "bad-name": "{name} is no name: lower-case letters, digits and underscores, a letter first",
   "bad-format": "not of the form {pattern}",
+  blank: "nothing but blanks stands here: write what people are to read",
   "not-json": "this is not JSON",
   "bad-text": "the text holds a character that cannot be kept: a NUL, or half of one",
   "document-too-big": "larger than {limit} bytes",
