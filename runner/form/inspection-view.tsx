@@ -115,6 +115,7 @@ function SealedPoint({
               judgement={judged}
               declared={declared.includes(point.id)}
               open={false}
+              sealed
             />
           )
         }

@@ -12,6 +12,8 @@ export interface PointAnswerProps {
   readonly declared: boolean;
   /** The open point shows its answer in its field, and its verdict changes in place. */
   readonly open: boolean;
+  /** A sealed inspection shows every verdict; on the round a plain pass is its answer. */
+  readonly sealed?: boolean;
   readonly contents?: Contents;
 }
 
@@ -32,6 +34,7 @@ export function PointAnswer({
   judgement,
   declared,
   open,
+  sealed = false,
   contents,
 }: PointAnswerProps) {
   const { t } = useMessages();
@@ -41,7 +44,9 @@ export function PointAnswer({
     return open ? null : <span className="answer-none">{t("answer.none")}</span>;
   const measured = MEASURED.has(point.kind);
   const shown =
-    verdict !== null && verdict !== "not-counted" && (open || measured || verdict !== "pass");
+    verdict !== null &&
+    verdict !== "not-counted" &&
+    (open || sealed || measured || verdict !== "pass");
   return (
     <>
       {!open && (

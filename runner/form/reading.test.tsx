@@ -113,7 +113,12 @@ describe("a reading", () => {
   it("can be cleared", async () => {
     await atContinuity();
     await form.type("0.2");
+    const clear = [...form.page.querySelectorAll("button")].find(
+      ({ textContent }) => textContent === "Clear",
+    );
+    clear?.focus();
     await form.press("Clear");
+    expect(document.activeElement).toBe(form.box());
     expect(kept()).toBeUndefined();
     expect(form.box().value).toBe("");
   });

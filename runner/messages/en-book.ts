@@ -139,6 +139,7 @@ export const BOOK_WORDS = {
   "result.came": "Results received",
   "result.write": "Write the result",
   "result.figure": "Result in {unit}",
+  "result.figure-plain": "Result",
   "result.day": "Day on the report",
   "result.note": "In words, if there is more to say",
   "result.needs": "A figure, with < or > where the laboratory writes one",

@@ -80,7 +80,11 @@ export const ResultSheet = ({ row, document, point, zone, onClose }: ResultSheet
         <form onSubmit={submit} noValidate>
           <LeafWords>
             <LineField
-              label={book("result.figure", { unit: printUnit(unit) })}
+              label={
+                printUnit(unit) === ""
+                  ? book("result.figure-plain")
+                  : book("result.figure", { unit: printUnit(unit) })
+              }
               autoComplete="off"
               error={errors.figure && book("result.needs")}
               {...form.register("figure", {

@@ -48,6 +48,7 @@ export function CountField(props: FieldProps) {
         limits={limits}
         reading={count === undefined ? undefined : { value: count, unit: quantityOf(point).unit }}
         last={last}
+        fromZero
       />
       <WordList>
         <WordButton onClick={stepTo(0)}>{t("count.none")}</WordButton>

@@ -22,13 +22,15 @@ export interface LimitPictureProps {
   readonly last?: LastReading;
   /** Only the limits, while there is nothing to say of what came out. */
   readonly silent?: boolean;
+  /** Nothing lies below nought, as in a count: the line begins there. */
+  readonly fromZero?: boolean;
   /** The figure was worked out, not written. */
   readonly printed?: boolean;
 }
 
 /** A reading against its limits, drawn and in words: line, equation, distance, basis. */
 export function LimitPicture(props: LimitPictureProps) {
-  const { quantity, judgement, limits, reading, last, silent, printed } = props;
+  const { quantity, judgement, limits, reading, last, silent, fromZero, printed } = props;
   const { t } = useMessages();
   if (judgement === undefined || quantity === undefined) return null;
   const drawing = limitDrawing(
@@ -37,6 +39,7 @@ export function LimitPicture(props: LimitPictureProps) {
     judgement.verdict,
     reading,
     last && asReading(last),
+    fromZero,
   );
   const bare = (at: number) => printNumber(at, { decimals: boundDecimals(at, quantity.decimals) });
   const bounds = (drawing?.bounds ?? []).map(({ at, side, kind }) => ({

@@ -1,5 +1,5 @@
 import type { LimitJudgement, PointJudgement, QuantityDefinition } from "@roundbook/schemas";
-import { printQuantity, printWorking, unbroken } from "../look/print-unit.ts";
+import { printNumber, printQuantity, printWorking, unbroken } from "../look/print-unit.ts";
 import { Equation } from "../look/reading-box.tsx";
 import { dateWords } from "../messages/dates.ts";
 import { useMessages } from "../messages/messages.tsx";
@@ -27,7 +27,9 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
   const { t } = useMessages();
   const titled = useTitled();
   const limit = decidingLimit(limits, judgement);
-  const shown = all ? limits : limits.filter((one) => one === limit);
+  const shown = (all ? limits : limits.filter((one) => one === limit)).filter(
+    (one) => !all || one.kind !== "max" || otherSide(one, limits) === undefined,
+  );
   const why =
     silent || PLAIN.has(judgement.why.code)
       ? undefined
@@ -37,7 +39,7 @@ export function LimitWords({ quantity, judgement, limits, all, silent }: LimitWo
   return (
     <>
       {shown.map((one) => {
-        const said = boundWords(t, one, quantity);
+        const said = rangeWords(t, one, limits, quantity) ?? boundWords(t, one, quantity);
         return (
           said !== undefined && (
             <Equation key={`${one.index} ${one.kind}`}>
@@ -70,6 +72,34 @@ function guardWords(
   const decimals = boundDecimals(acceptance, quantity?.decimals);
   return t("limit.acceptance", {
     acceptance: printQuantity(acceptance, quantity?.unit ?? "1", { decimals }),
+  });
+}
+
+/** The other end of a range of plain figures: what is worked out or guarded is said by itself. */
+function otherSide(
+  limit: LimitJudgement,
+  limits: readonly LimitJudgement[],
+): LimitJudgement | undefined {
+  const plain = ({ bound, working, acceptance }: LimitJudgement) =>
+    bound !== null && acceptance === undefined && (working === undefined || FIGURE.test(working));
+  if ((limit.kind !== "min" && limit.kind !== "max") || !plain(limit)) return undefined;
+  const kind = limit.kind === "min" ? "max" : "min";
+  return limits.find((one) => one.index === limit.index && one.kind === kind && plain(one));
+}
+
+/** "2.0 to 4.0 mm"; nothing for a limit with one side. */
+function rangeWords(
+  t: ReturnType<typeof useMessages>["t"],
+  limit: LimitJudgement,
+  limits: readonly LimitJudgement[],
+  quantity: QuantityDefinition | undefined,
+): string | undefined {
+  const ends = [limit.bound, otherSide(limit, limits)?.bound].flatMap((end) => end ?? []);
+  if (ends.length < 2) return undefined;
+  const decimals = Math.max(...ends.map((end) => boundDecimals(end, quantity?.decimals)));
+  return t("limit.range", {
+    min: printNumber(Math.min(...ends), { decimals }),
+    max: printQuantity(Math.max(...ends), quantity?.unit ?? "1", { decimals }),
   });
 }
 

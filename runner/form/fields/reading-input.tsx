@@ -19,10 +19,26 @@ export function ReadingInput(props: FieldProps & { readonly label: string }) {
   const wide = useWide();
   const input = useRef<HTMLInputElement>(null);
   useEffect(() => {
-    if (input.current) takeFocus(input.current);
+    const field = input.current;
+    if (!field) return;
+    takeFocus(field);
+    // Two frames on, the pad that opened with the box has its height and the page its padding.
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => {
+        if (field.ownerDocument.activeElement === field) field.scrollIntoView({ block: "nearest" });
+      });
+    });
+    return () => cancelAnimationFrame(frame);
   }, []);
 
   const box = currentBox(point, draft);
+  const empty = box.text === "";
+  // *Clear* goes with what it cleared: the focus it had would be lost.
+  useEffect(() => {
+    const field = input.current;
+    const { activeElement, body } = field?.ownerDocument ?? document;
+    if (field && empty && (activeElement === null || activeElement === body)) takeFocus(field);
+  }, [empty]);
   const unreadable = readingOf(box) === undefined && !BEGINNING.test(box.text);
   const other = otherUnit(point, box.unit);
 

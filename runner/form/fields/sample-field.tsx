@@ -95,6 +95,7 @@ export function SampleField(props: FieldProps) {
         reading={given?.result}
         last={last}
         silent={result === undefined}
+        fromZero
       />
     </>
   );

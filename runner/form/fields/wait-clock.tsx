@@ -45,7 +45,7 @@ export function WaitClock({ waited, onStart, onRead, onReadEarly, note }: WaitCl
         total={total}
         figures={clockFigures(seconds)}
         label={t("wait.label")}
-        caption={t(read ? "wait.read-after" : "wait.of", { total: clockFigures(total), since })}
+        caption={captionWords(t, waited, since)}
       />
       {read && early && (
         <p className="danger" role="status">
@@ -114,6 +114,18 @@ function EarlyAsk({
       </Buttons>
     </>
   );
+}
+
+/** "of 0:10, read by 0:12, since 11:06:18": the upper bound stands there from the start. */
+function captionWords(t: Messages["t"], { rule, wait }: Waited, since: string): string {
+  const { atLeast, atMost } = rule;
+  const total = clockFigures(atLeast ?? atMost ?? 0);
+  if (wait?.readAt !== undefined) return t("wait.read-after", { total, since });
+  if (atMost === undefined) return t("wait.of", { total, since });
+  const by = clockFigures(atMost);
+  return atLeast === undefined
+    ? t("wait.by", { by, since })
+    : t("wait.of-by", { total, by, since });
 }
 
 /** "Read between 1:00 and 2:00 after the start." */

@@ -63,6 +63,7 @@ export const FORM_WORDS = {
 
   "limit.min": "min {bound}",
   "limit.max": "max {bound}",
+  "limit.range": "{min} to {max}",
   "limit.exclusiveMin": "above {bound}",
   "limit.exclusiveMax": "below {bound}",
   "limit.notBefore": "not before {bound}",
@@ -133,6 +134,8 @@ export const FORM_WORDS = {
   "wait.between": "Read between {from} and {to} after the start.",
   "wait.label": "Time gone by",
   "wait.of": "of {total}, since {since}",
+  "wait.of-by": "of {total}, read by {by}, since {since}",
+  "wait.by": "read by {by}, since {since}",
   "wait.read-after": "read; {total} asked for, since {since}",
   "wait.was": "Read after {seconds}.",
   "wait.early": "Read before {from}: stays undecided.",

@@ -61,12 +61,16 @@ export function limitDrawing(
   verdict: PointJudgement["verdict"],
   reading: Reading | undefined,
   last: Reading | undefined,
+  fromZero = false,
 ): LimitDrawing | undefined {
   const bounds = boundsOf(limits);
   if (bounds.length === 0) return undefined;
   const now = reading && inOwnUnit(reading, quantity);
   const before = last && inOwnUnit(last, quantity);
-  const figures = [...bounds.map(({ at }) => at), now, before].filter((at) => at !== undefined);
+  const zero = fromZero ? [0] : [];
+  const figures = [...bounds.map(({ at }) => at), now, before, ...zero].filter(
+    (at) => at !== undefined,
+  );
   const { range, ticks } = niceRange(figures);
   const sign = reading?.comparator?.[0];
   return {
