@@ -1,4 +1,5 @@
 import type { Explanation, ProblemParam } from "@roundbook/schemas";
+import { PARAM_WORDS } from "./words/param-words.ts";
 import { WORDS } from "./words.ts";
 
 /** Numbers as JavaScript writes them, lists with commas, and nothing for what is unknown. */
@@ -22,14 +23,27 @@ function sayOne({ code, params }: Explanation): string {
 }
 
 type Params = Explanation["params"];
+
+/** A parameter as a sentence says it: names of the format become words, units of nothing nothing. */
+function inWords(params: Params, name: string): string {
+  const value = params[name];
+  const words = Object.hasOwn(PARAM_WORDS, name) ? PARAM_WORDS[name] : undefined;
+  if (!words) return written(value);
+  const one = (text: ProblemParam | undefined) =>
+    typeof text === "string" && Object.hasOwn(words, text) ? (words[text] ?? "") : written(text);
+  return Array.isArray(value) ? value.map(one).join(" or ") : one(value);
+}
+
 const PARAMETER = /\{([a-zA-Z]+)\}/g;
 
 function fill(words: string, params: Params): string {
-  const filled = words.replace(/\[([^\]]*)\]/g, (_, clause: string) => {
+  // The unit of a bare number is no word: "1" after a figure would be read as another figure.
+  const bare = params.unit === "1" ? words.replaceAll("} {unit}", "}") : words;
+  const filled = bare.replace(/\[([^\]]*)\]/g, (_, clause: string) => {
     const names = [...clause.matchAll(PARAMETER)].map(([, name = ""]) => name);
-    return names.every((name) => written(params[name]) !== "") ? clause : "";
+    return names.every((name) => inWords(params, name) !== "") ? clause : "";
   });
-  return filled.replace(PARAMETER, (_, name: string) => written(params[name]));
+  return filled.replace(PARAMETER, (_, name: string) => inWords(params, name));
 }
 
 /** A problem with the place it names. */

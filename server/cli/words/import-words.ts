@@ -11,7 +11,7 @@ export const IMPORT_WORDS = {
   "column-missing": "there is no column {column}; there are: {columns}",
   "column-twice": "{times} columns are named {column}: give each its own name",
   "unit-not-accepted": "{unit} is no unit of this point; it takes: {accepted}",
-  "import-never": "answers of the kind {kind} cannot be imported from a table",
+  "import-never": "{kind} cannot be imported from a table",
   "unknown-checklist": "no checklist with this id was issued here",
   "unknown-asset-type": "there is no asset type {assetType}; there are: {known}",
 

@@ -66,15 +66,16 @@ export const JUDGE_WORDS = {
   "not-asked": "not asked",
   "not-answered": "not answered",
   absent: "no answer: {reason}, which is allowed",
-  "absence-not-allowed": "no answer: {reason}; allowed are only: {allowed}",
+  "absence-not-allowed":
+    "no answer: {reason}, which is no reason allowed here[; allowed are only: {allowed}]",
   "no-limit-applies": "no limit applies",
-  "limit-not-for-kind": "a {limit} limit says nothing about a {kind}",
+  "limit-not-for-kind": "a {limit} limit says nothing about {kind}",
   "unit-not-convertible": "{unit} cannot be converted to {to}",
   "formula-refused": "the formula {formula} cannot be used: {cause}",
   cycle: "{name} leads back to itself",
   "not-explained": "not worked out",
 
-  "not-an-answer": "this is no answer to a {kind}",
+  "not-an-answer": "this is no answer to {kind}",
   "not-finite-reading": "the reading is not a finite number",
   "not-among-choices": "{answer} is none of the choices: {choices}",
   "grade-out-of-range": "{answer} lies outside {minimum} to {maximum}",
@@ -88,10 +89,11 @@ export const JUDGE_WORDS = {
   "mandatory-not-answered": "this has to be answered",
   "nothing-answered": "nothing is answered",
   "ask-undecided": "whether this is asked cannot be told: {cause}",
-  "evidence-missing": "{atLeast} {kind} asked for with the verdict {verdict}, {given} given",
+  "evidence-missing":
+    "evidence is missing: {kind}, {atLeast} asked for with the verdict {verdict}, {given} given",
 
   missing: "{name} is not known",
-  "wrong-type": "this is not what it has to be: {expected} {name}",
+  "wrong-type": "[{name}: ]what stands here has to be {expected}",
   "not-finite": "{operation} gives no finite number",
   "no-rule": "no row of the table fits {inputs}",
   "rules-conflict": "rows {rules} of the table contradict each other",

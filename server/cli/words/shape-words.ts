@@ -3,7 +3,7 @@ export const SHAPE_WORDS = {
   "unknown-keyword": "{keyword} is not known here[; the nearest is {nearest}]",
   "missing-keyword": "{keyword} is missing",
   "exactly-one-of": "exactly one of these has to stand here: {keywords}",
-  "not-allowed": "allowed are only: {allowed}",
+  "not-allowed": "this is not allowed here[; allowed are only: {allowed}]",
   "no-form-fits": "none of the forms this may have fits",
   "too-small": "less than {limit}",
   "too-large": "more than {limit}",
@@ -22,7 +22,7 @@ export const SHAPE_WORDS = {
   invalid: "the rule {rule} is not kept",
 
   "unknown-point": "there is no such point[; the nearest is {nearest}]",
-  "answer-shape": "this is no answer to a {kind}",
+  "answer-shape": "this is no answer to {kind}",
   "answer-not-an-option": "none of the choices: {options}",
   "answer-too-small": "less than {limit}",
   "answer-too-large": "more than {limit}",
@@ -31,11 +31,11 @@ export const SHAPE_WORDS = {
   "answer-pattern": "not of the form {pattern}",
   "answer-no-such-day": "there is no such day as {answer}",
   "unknown-member":
-    "{point} is not answered for[ the member {member}][; its members are: {members}]",
-  "never-answered": "an answer of the kind {kind} is never given",
+    "{point} takes no answer[ for the member {member}][; its members are: {members}]",
+  "never-answered": "{kind} is worked out and never answered",
 
   "unknown-particular": "there is no particular {name}[; the nearest is {nearest}]",
-  "particular-wrong-type": "{name} has to be: {expected}",
+  "particular-wrong-type": "{name} has to be {expected}",
   "particular-not-allowed": "{name} is one of: {allowed}",
   "particular-too-small": "{name} is less than {limit}",
   "particular-too-large": "{name} is more than {limit}",
@@ -43,7 +43,7 @@ export const SHAPE_WORDS = {
   "particular-pattern": "{name} is not of the form {pattern}",
   "particular-no-such-day": "{name} is no day of the calendar",
 
-  "formula-syntax": "the formula breaks off at {start}: {reason}",
+  "formula-syntax": "the formula cannot be read from its character {start} on[: {reason}]",
   "formula-not-allowed": "{construct} is not used in formulas here",
   "formula-too-long": "{length} characters are too many for a formula: at most {limit}",
   "formula-too-complex": "the formula is too complex: {nodes} parts, {depth} deep",
