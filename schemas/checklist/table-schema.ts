@@ -1,7 +1,7 @@
 import { NOT_BLANK } from "../shared/patterns.ts";
 
 /** Words for people: blanks alone would leave a point or an option without its question. */
-export const text = { type: "string", minLength: 1, maxLength: 500, pattern: NOT_BLANK } as const;
+export const text = { type: "string", maxLength: 500, pattern: NOT_BLANK } as const;
 export const formula = { type: "string", minLength: 1, maxLength: 500 } as const;
 export const scalar = { type: ["number", "string", "boolean"] } as const;
 
