@@ -23,7 +23,7 @@ it("a draft without $defs is a checklist", () => {
 it.each([
   [{ ...EXTENSION_LEAD, tittle: "x" }, "/tittle", "unknown-keyword", { nearest: "title" }],
   [{ ...EXTENSION_LEAD, title: undefined }, "/title", "not-json", {}],
-  [{ ...EXTENSION_LEAD, title: "" }, "/title", "too-short", { limit: 1 }],
+  [{ ...EXTENSION_LEAD, title: "" }, "/title", "blank", {}],
   [{ ...EXTENSION_LEAD, title: "half \ud83d" }, "/title", "bad-text", {}],
   [{ ...EXTENSION_LEAD, title: "cut\0here" }, "/title", "bad-text", {}],
   [{ ...EXTENSION_LEAD, values: { "a\udc00": 1 } }, "/values", "bad-text", {}],
