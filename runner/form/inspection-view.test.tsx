@@ -45,6 +45,11 @@ describe("a sealed inspection", () => {
     expect(text).toContain("0.008\u00a0Ω above.");
   });
 
+  it("shows the verdict of a check as of anything else that is judged", async () => {
+    expect(judgement.points.cable?.verdict).toBe("pass");
+    expect(await draw()).toMatch(/OKPass/);
+  });
+
   it("shows a point nobody answered as not answered, without a verdict", async () => {
     expect(await draw()).toContain("Metal case bonded?Not answered");
   });

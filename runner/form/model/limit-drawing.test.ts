@@ -33,6 +33,14 @@ describe("a limit line", () => {
     ).toBeUndefined();
   });
 
+  it("begins at nought where nothing lies below it", () => {
+    const bounds = [limit({ kind: "min", bound: 20 }), limit({ bound: 21 })];
+    const range = (fromZero: boolean) =>
+      limitDrawing({ unit: "1" }, bounds, "undecided", undefined, undefined, fromZero)?.range[0];
+    expect(range(true)).toBe(0);
+    expect(range(false)).toBeGreaterThan(0);
+  });
+
   it("hatches what fails, not what is advised", () => {
     const limits = [limit({}), limit({ severity: "advisory", bound: 0.2 })];
     expect(limitDrawing(ohm, limits, "undecided", undefined, undefined)?.bounds).toEqual([
