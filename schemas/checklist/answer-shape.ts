@@ -1,13 +1,12 @@
 import { CIVIL_DATE, INSTANT, SHA256 } from "../shared/patterns.ts";
 import { isKeptText } from "../shared/plain-text.ts";
-import { ABSENCE_REASONS, COMPARATORS, type PointKind } from "./answer-types.ts";
+import { ABSENCE_REASONS, COMPARATORS, LONGEST_WAIT, type PointKind } from "./answer-types.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
 const HASH = new RegExp(SHA256);
 const DATE = new RegExp(CIVIL_DATE);
 const MOMENT = new RegExp(INSTANT);
-const LONGEST_WAIT = 86_400;
 
 /** An object that is no list. */
 export const isFields = (value: unknown): value is Fields =>

@@ -13,6 +13,9 @@ export type AbsenceReason = (typeof ABSENCE_REASONS)[number];
 export const COMPARATORS = ["<", "<=", ">=", ">"] as const;
 export type Comparator = (typeof COMPARATORS)[number];
 
+/** Seconds that a wait may last: a day. */
+export const LONGEST_WAIT = 86_400;
+
 /**
  * What a person wrote, or the salted SHA-256 commitment that stands for it in the log, so that
  * personal data can be erased without breaking the log.
@@ -50,7 +53,7 @@ const reading = {
     unit: { type: "string", minLength: 1, maxLength: 40 },
     comparator: { enum: COMPARATORS },
     /** Seconds waited before it was read. */
-    elapsed: { type: "number", minimum: 0, maximum: 86_400 },
+    elapsed: { type: "number", minimum: 0, maximum: LONGEST_WAIT },
   },
   required: ["value", "unit"],
   additionalProperties: false,

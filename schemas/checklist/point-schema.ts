@@ -1,6 +1,6 @@
 import type { FromSchema } from "json-schema-to-ts";
 import { DURATION, NAME } from "../shared/patterns.ts";
-import { ABSENCE_REASONS, POINT_KINDS } from "./answer-types.ts";
+import { ABSENCE_REASONS, LONGEST_WAIT, POINT_KINDS } from "./answer-types.ts";
 import { limit } from "./limit-schema.ts";
 import { formula, text } from "./table-schema.ts";
 
@@ -36,8 +36,8 @@ const ask = {
     wait: {
       type: "object",
       properties: {
-        atLeast: { type: "number", minimum: 0, maximum: 86_400 },
-        atMost: { type: "number", exclusiveMinimum: 0, maximum: 86_400 },
+        atLeast: { type: "number", minimum: 0, maximum: LONGEST_WAIT },
+        atMost: { type: "number", exclusiveMinimum: 0, maximum: LONGEST_WAIT },
       },
       minProperties: 1,
       additionalProperties: false,

@@ -2,6 +2,9 @@ import type { Comparator } from "../checklist/answer-types.ts";
 import type { BoundKind } from "./judgement.ts";
 
 export type NumberBound = Extract<BoundKind, "min" | "max" | "exclusiveMin" | "exclusiveMax">;
+/** Whether a bound holds a reading from above. */
+export const isUpper = (kind: NumberBound): boolean => kind === "max" || kind === "exclusiveMax";
+
 export type Fit = "pass" | "fail" | "undecided";
 
 const fits = (kind: NumberBound, value: number, bound: number): boolean => {

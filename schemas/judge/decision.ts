@@ -1,6 +1,6 @@
 import { type Failure, failure, isFailure } from "../formulas/engine-type.ts";
 import { roundSignificant } from "../shared/significant.ts";
-import { compareReading, type Fit, type NumberBound } from "./compare.ts";
+import { compareReading, type Fit, isUpper, type NumberBound } from "./compare.ts";
 import { numberOf } from "./expression.ts";
 import type { Measured } from "./given.ts";
 import type { Conformity } from "./judgement.ts";
@@ -13,8 +13,6 @@ export interface Decided {
   /** Only of the non-binary rule, and only where it could be told. */
   readonly conformity?: Conformity;
 }
-
-const upper = (kind: NumberBound): boolean => kind === "max" || kind === "exclusiveMax";
 
 /**
  * The width of the guard band, w = r · U, in the point's unit (ILAC-G8:09/2019, 4.2). A failure
@@ -31,7 +29,7 @@ export function guardOf({ uncertainty, factor }: PreparedDecision, run: Judging)
 
 /** The bound moved inwards by the guard band, or outwards where it is negative. */
 export const inwards = (kind: NumberBound, bound: number, guard: number): number =>
-  roundSignificant(upper(kind) ? bound - guard : bound + guard);
+  roundSignificant(isUpper(kind) ? bound - guard : bound + guard);
 
 /** Where the rule accepts up to: the bound itself for the non-binary rule, which tells four ways. */
 export function acceptanceOf(

@@ -1,11 +1,8 @@
 import { splitAnswerName } from "../checklist/answer-name.ts";
 import { isFailure } from "../formulas/engine-type.ts";
-import { MEMBER } from "../shared/patterns.ts";
 import type { RepeatJudgement } from "./judgement.ts";
 import type { Judging } from "./judging.ts";
 import type { Member, PreparedRepeat } from "./prepared.ts";
-
-const IS_MEMBER = new RegExp(MEMBER);
 
 const numbered = ({ each }: PreparedRepeat, count: number): readonly Member[] =>
   Array.from({ length: count }, (_, index) => ({
@@ -13,25 +10,16 @@ const numbered = ({ each }: PreparedRepeat, count: number): readonly Member[] =>
     title: `${each} ${index + 1}`,
   }));
 
-const NUMBER = /^\d+$/;
-
-/** Numbers by size and before words: one order, whatever order the answers came in. */
-function inOrder(a: string, b: string): number {
-  const numbers = Number(NUMBER.test(b)) - Number(NUMBER.test(a));
-  if (numbers !== 0) return numbers;
-  return (NUMBER.test(a) && Number(a) - Number(b)) || (a < b ? -1 : 1);
-}
-
 /** Members that somebody answered for: shown and judged, though nobody knows how many there are. */
-function answered({ each, points, atMost }: PreparedRepeat, answers: object): readonly Member[] {
+function answered({ each, points, allows }: PreparedRepeat, answers: object): readonly Member[] {
   const own = new Set(points.map(({ id }) => id));
-  const ids = new Set<string>();
+  const ids = new Set<number>();
   for (const name of Object.keys(answers)) {
     const { point, member } = splitAnswerName(name);
-    if (member !== null && own.has(point) && IS_MEMBER.test(member)) ids.add(member);
+    if (member !== null && own.has(point) && allows(member)) ids.add(Number(member));
   }
-  const sorted = [...ids].sort(inOrder).slice(0, atMost);
-  return sorted.map((id) => ({ id, title: `${each} ${id}` }));
+  // One order, whatever order the answers came in.
+  return [...ids].sort((a, b) => a - b).map((id) => ({ id: String(id), title: `${each} ${id}` }));
 }
 
 /** The members of a repeat: those it names, or as many as it comes to, by number. */

@@ -1,5 +1,5 @@
-import { pointsBehind } from "../checklist/lint/dependencies.ts";
 import type { Checklist, PointDefinition } from "../checklist/meta-schema.ts";
+import { pointsBehind } from "../checklist/points-behind.ts";
 
 /** Chains up to here are worked out as they come: a call for each link does no harm. */
 const SHORT = 50;

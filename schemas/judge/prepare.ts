@@ -1,8 +1,9 @@
+import { answeredBehind } from "../checklist/answered-behind.ts";
 import { pointKind } from "../checklist/guards.ts";
 import type { Checklist, PointDefinition, StopDefinition } from "../checklist/meta-schema.ts";
 import { checklistNames } from "../checklist/names.ts";
+import { allowsMember, MOST_MEMBERS } from "../checklist/repeats.ts";
 import { type Failure, type FormulaEngine, failure, isFailure } from "../formulas/engine-type.ts";
-import { answeredBehind } from "./answered-behind.ts";
 import { Compiler, type Expression, type Names, numberOf, unitNamed } from "./expression.ts";
 import { NOT_ANSWERED } from "./judge-point.ts";
 import { neededFirst } from "./needed-first.ts";
@@ -12,9 +13,6 @@ import { answerReader } from "./read-answer.ts";
 
 type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
 type Group = NonNullable<Checklist["groups"]>[number];
-
-/** Members of a repeat that does not say how many it may have at most. */
-const MOST_MEMBERS = 99;
 
 /** How many there must be: a whole number, or a failure that says why there is none. */
 function wholeNumber(expression: Expression, atMost: number): (run: Names) => number | Failure {
@@ -84,7 +82,7 @@ class Preparing {
       points: own,
       named: members,
       count: count === undefined ? undefined : this.#count(count, atMost),
-      atMost,
+      allows: (member) => allowsMember(repeat, member),
     };
     for (const point of own) point.repeat = prepared;
     return prepared;

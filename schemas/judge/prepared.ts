@@ -102,7 +102,8 @@ export interface PreparedRepeat {
   /** The members where they are named; else how many there are comes from `count`. */
   readonly named: readonly Member[] | undefined;
   readonly count: ((run: Names) => number | Failure) | undefined;
-  readonly atMost: number;
+  /** Whether it may have a member of this id, however many there are. */
+  allows(member: string): boolean;
 }
 
 export interface Prepared {

@@ -1,4 +1,4 @@
-import { COMPARATORS, type Comparator } from "../checklist/answer-types.ts";
+import { COMPARATORS, type Comparator, LONGEST_WAIT } from "../checklist/answer-types.ts";
 import type { PointDefinition } from "../checklist/meta-schema.ts";
 import { roundSignificant } from "../shared/significant.ts";
 import { convert, unitOf } from "../units/units.ts";
@@ -22,7 +22,6 @@ export type ReadMembers = (answer: unknown, members: Members | undefined) => Giv
 const isComparator = (value: unknown): value is Comparator =>
   (COMPARATORS as readonly unknown[]).includes(value);
 
-const LONGEST_WAIT = 86_400;
 const isElapsed = (value: unknown): boolean =>
   value === undefined || (typeof value === "number" && value >= 0 && value <= LONGEST_WAIT);
 

@@ -27,6 +27,11 @@ const judged = (
 };
 const codeOf = ({ verdict, why }: ReturnType<typeof judged>) => [verdict, why.code];
 
+test("a tolerance beyond all numbers passes nothing", () => {
+  const point = reading("mm", [within(Number.MAX_VALUE)]);
+  expect(codeOf(judged(point, mm(1), mm(Number.MAX_VALUE)))).toEqual(["undecided", "not-finite"]);
+});
+
 describe("the same as last time", () => {
   const point = reading("mm", [within(0.3)]);
 

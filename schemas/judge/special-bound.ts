@@ -3,7 +3,7 @@ import { type Failure, failure, isFailure } from "../formulas/engine-type.ts";
 import type { CivilDate } from "../shared/ids.ts";
 import type { Explanation } from "../shared/problem.ts";
 import { roundSignificant } from "../shared/significant.ts";
-import { compareReading, type Fit, type NumberBound } from "./compare.ts";
+import { compareReading, type Fit, isUpper, type NumberBound } from "./compare.ts";
 import { acceptanceOf, type Decided, decide, guardOf } from "./decision.ts";
 import { numberOf } from "./expression.ts";
 import { explained, type Measured, type Usable } from "./given.ts";
@@ -37,14 +37,12 @@ const BEST = ["pass", "undecided", "conditional-pass", "conditional-fail", "fail
 const rank = ({ fit, conformity }: Decided, best: boolean): number =>
   (best ? BEST : GRAVEST).indexOf(conformity ?? fit);
 
-const upper = (kind: NumberBound): boolean => kind === "max" || kind === "exclusiveMax";
-
 /**
  * Whether the best of several readings decides: the highest meets a minimum as soon as one does,
  * and a maximum only when all do.
  */
 const bestDecides = (point: PreparedPoint, kind: NumberBound): boolean =>
-  point.several?.combine === (upper(kind) ? "lowest" : "highest");
+  point.several?.combine === (isUpper(kind) ? "lowest" : "highest");
 
 /** The reading that decides, with what the rule says of it. */
 function deciding(
@@ -128,6 +126,8 @@ function sameAsLast(
     return unknown(explained("no-last"));
   const within = numberOf(bound.within, run);
   if (isFailure(within)) return unknown(within);
+  if (![last.value - within, last.value + within].every(Number.isFinite))
+    return unknown(failure("not-finite", { operation: "+" }));
   const { value, comparator } = given;
   const below = compareReading("max", comparator, value, roundSignificant(last.value + within));
   const above = compareReading("min", comparator, value, roundSignificant(last.value - within));

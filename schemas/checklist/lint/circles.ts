@@ -1,6 +1,7 @@
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import type { Checklist, PointDefinition } from "../meta-schema.ts";
-import { circles, pointsBehind } from "./dependencies.ts";
+import { pointsBehind } from "../points-behind.ts";
+import { circles } from "./dependencies.ts";
 
 /** What a formula sees of a point depends on these texts of it. */
 const deciding = ({ ask, calculate, several }: PointDefinition): readonly string[] =>

@@ -3,7 +3,8 @@ import type { Expected, FormulaEngine } from "../../formulas/engine-type.ts";
 import { type Problem, problem } from "../../shared/problem.ts";
 import type { Checklist } from "../meta-schema.ts";
 import type { ChecklistNames } from "../names.ts";
-import { comesFrom, pointsBehind } from "./dependencies.ts";
+import { pointsBehind } from "../points-behind.ts";
+import { comesFrom } from "./dependencies.ts";
 
 /** The point a formula belongs to, and what it is called when the formula names it. */
 export interface Itself {

@@ -5,9 +5,9 @@ import { unitOf } from "../../units/units.ts";
 import { type FormulaText, pointTexts, repeatTexts } from "../formula-texts.ts";
 import type { Checklist, RepeatDefinition } from "../meta-schema.ts";
 import type { ChecklistNames } from "../names.ts";
+import { pointsBehind } from "../points-behind.ts";
 import { MOST_MEMBERS, repeatsByPoint } from "../repeats.ts";
 import { dateTexts } from "./dates.ts";
-import { pointsBehind } from "./dependencies.ts";
 import { formulaCheck } from "./formula-check.ts";
 
 const lintMembers = (pointer: string, repeat: RepeatDefinition): readonly Problem[] => {

@@ -2,8 +2,9 @@ import { nearest, type WordBudget, wordBudget } from "../../shared/nearest.ts";
 import { at, type Problem, problem } from "../../shared/problem.ts";
 import { pointTexts } from "../formula-texts.ts";
 import type { Checklist, StopDefinition } from "../meta-schema.ts";
+import { pointsBehind } from "../points-behind.ts";
 import { dateTexts } from "./dates.ts";
-import { circles, pointsBehind } from "./dependencies.ts";
+import { circles } from "./dependencies.ts";
 
 const targetsOf = (doc: Checklist, stop: StopDefinition): ReadonlySet<string> =>
   new Set([

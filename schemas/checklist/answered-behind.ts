@@ -1,5 +1,5 @@
-import { pointsBehind } from "../checklist/lint/dependencies.ts";
-import type { Checklist } from "../checklist/meta-schema.ts";
+import type { Checklist } from "./meta-schema.ts";
+import { pointsBehind } from "./points-behind.ts";
 
 /**
  * Calculated points that come, by whatever steps, from an answer somebody gave. What the others are
