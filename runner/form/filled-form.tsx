@@ -9,6 +9,7 @@ import { Button, Buttons } from "./look/button.tsx";
 import { useMessages } from "./messages/messages.tsx";
 import type { Filled } from "./model/filled.ts";
 import { malformedOf } from "./model/malformed.ts";
+import { withOperandReasons } from "./model/operand-reasons.ts";
 import { readingsBefore } from "./model/readings-before.ts";
 import { repeatsKey, sectionsOf } from "./model/sections.ts";
 import { fieldProps, SectionView } from "./section-view.tsx";
@@ -60,7 +61,8 @@ export function FilledForm(props: FilledFormProps) {
     () => ({ ...judged, problems: [...judged.problems, ...malformed.values()] }),
     [judged, malformed],
   );
-  const judgement = useWorded(shown, data, document, props.language);
+  const worded = useWorded(shown, data, document, props.language);
+  const judgement = useMemo(() => withOperandReasons(worded, answers), [worded, answers]);
   const key = repeatsKey(judgement.repeats);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the repeats.
   const all = useMemo(

@@ -21,6 +21,9 @@ export interface FinishLacksProps {
   onGo(id: string): void;
 }
 
+/** Pending samples have a heading of their own; what is not asked takes nobody anything to do. */
+const DONE: ReadonlySet<string> = new Set(["result-awaited", "operand-not-asked"]);
+
 /** What is still to do, each with a way there; an unanswered point may be declared not checked. */
 export function FinishLacks({ document, judgement, filling, sections, onGo }: FinishLacksProps) {
   const { t } = useMessages();
@@ -29,10 +32,7 @@ export function FinishLacks({ document, judgement, filling, sections, onGo }: Fi
   const points = new Map(
     sections.flatMap((section) => section.points.map((point) => [point.id, point])),
   );
-  // Pending samples have a heading of their own.
-  const lacks = [...answers, ...evidence, ...told].filter(
-    ({ problem }) => problem.code !== "result-awaited",
-  );
+  const lacks = [...answers, ...evidence, ...told].filter(({ problem }) => !DONE.has(problem.code));
   const all = [...points.keys()].flatMap((id) => {
     const [first, ...more] = lacks.filter(({ point }) => point === id);
     return first ? [[first, ...more] as const] : [];

@@ -12,6 +12,7 @@ import { ChecklistTitles } from "./messages/titled.tsx";
 import { picturesIn } from "./model/answer-parts.ts";
 import { absenceNote, type Contents, isLong, writtenWords } from "./model/answer-words.ts";
 import { momentWords } from "./model/moment-words.ts";
+import { withOperandReasons } from "./model/operand-reasons.ts";
 import { type FormPoint, type Repeats, sectionsOf } from "./model/sections.ts";
 import { isStopped } from "./model/walk.ts";
 import { OverallLine } from "./overall-line.tsx";
@@ -36,7 +37,8 @@ export interface InspectionViewProps {
 const NO_REPEATS: Repeats = {};
 
 /** A sealed inspection, read only. Nothing is judged again here. */
-export function InspectionView(props: InspectionViewProps) {
+export function InspectionView(sealed: InspectionViewProps) {
+  const props = { ...sealed, judgement: withOperandReasons(sealed.judgement, sealed.answers) };
   const { document, issue, judgement } = props;
   const { t } = useMessages();
   // A judgement sealed before there were repeats has none.

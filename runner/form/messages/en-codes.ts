@@ -70,6 +70,8 @@ const EXPLANATIONS = {
   "score-point-undecided": "Undecided until “{point}” is answered.",
   "score-point-ungraded": "“{point}” gives no grade to count.",
   missing: "Needs “{name}”.",
+  "operand-censored": "“{name}” is no one number: a “<” or “>” cannot be worked with.",
+  "operand-not-asked": "Not worked out: “{name}” is not asked.",
   "wrong-type": "{name?“$”: }{expected} is what this takes.",
   "not-finite": "The sum does not come out: it divides by zero or grows without end.",
   "no-rule": "No rule of the table fits this asset.",

@@ -6,8 +6,11 @@ export interface EvidenceDue {
   readonly given: number;
 }
 
-const given = (items: readonly EvidenceItem[], kind: EvidenceItem["kind"]): number =>
-  items.filter((item) => item.kind === kind).length;
+/** One photo kept twice is one photo, as the judge counts. */
+const given = (items: readonly EvidenceItem[], kind: EvidenceItem["kind"]): number => {
+  const own = items.filter((item) => item.kind === kind);
+  return kind === "photo" ? new Set(own.map(({ sha256 }) => sha256)).size : own.length;
+};
 
 /** What the verdict of a point asks for, whether or not it has been given. */
 export function evidenceDue(
