@@ -53,6 +53,7 @@ const partsOf = (kind: PointKind): readonly ((of: PartOf) => KindPart)[] => {
 export const KindSentences = ({ name, point, onGo }: Props) => {
   const { document, apply, retired } = useDesk();
   const kind = pointKind(point);
+  const worked = kind === "calculated";
   const id = (part: string) => `${name}/${part}`;
   const change = (next: (point: PointDefinition) => PointDefinition) =>
     apply(changePoint(document, name, next));
@@ -101,8 +102,9 @@ export const KindSentences = ({ name, point, onGo }: Props) => {
   });
   return (
     <>
-      <Sentence verb={e("verb.asks")} opened={opened}>
-        <OpenBlank id={id("title")}>{point.title}</OpenBlank> {e("s.asks-for")}{" "}
+      <Sentence verb={e(worked ? "verb.counts" : "verb.asks")} opened={opened}>
+        <OpenBlank id={id("title")}>{point.title}</OpenBlank>{" "}
+        {e(worked ? "s.counts-as" : "s.asks-for")}{" "}
         <OpenBlank id={id("kind")}>{e(`kind.${kind}`)}</OpenBlank>
         {parts.map(({ words }, at) => (
           // The parts of a kind are always the same, in the same order.

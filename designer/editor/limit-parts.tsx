@@ -6,6 +6,7 @@ import {
   pointKind,
 } from "@roundbook/schemas";
 import type { ReactNode } from "react";
+import { anyOf } from "../messages/any-of.ts";
 import { e } from "../messages/editor.ts";
 import { f } from "../messages/facts.ts";
 import { type DraftDocument, optionsOf } from "../model/draft-document.ts";
@@ -64,10 +65,9 @@ export const acceptPart = ({ point, limit, id, change }: LimitPartOf): LimitPart
       <>
         {e("s.unless")}{" "}
         <OpenBlank id={id("accept")}>
-          {words
-            .filter(({ value }) => limit.accept?.includes(value))
-            .map(({ label }) => label)
-            .join(f("limit.or")) || "…"}
+          {anyOf(
+            words.filter(({ value }) => limit.accept?.includes(value)).map(({ label }) => label),
+          ) || "…"}
         </OpenBlank>
       </>
     ),

@@ -1,5 +1,6 @@
 import { Sentence, WordButton } from "@roundbook/runner/form";
 import type { StopDefinition } from "@roundbook/schemas";
+import { anyOf } from "../messages/any-of.ts";
 import { e } from "../messages/editor.ts";
 import { f } from "../messages/facts.ts";
 import { pageOrder } from "../model/commands.ts";
@@ -98,10 +99,8 @@ const OneStop = ({ stop, at }: { readonly stop: StopDefinition; readonly at: num
   return (
     <Sentence verb={e("verb.stops")} opened={opened}>
       {e("stop.after")}{" "}
-      <OpenBlank id={id("on")}>
-        {on.map((one) => f(`verdict.${one}`)).join(f("limit.or"))}
-      </OpenBlank>{" "}
-      {e("stop.of")} <OpenBlank id={id("after")}>{after.map(title).join(f("limit.or"))}</OpenBlank>{" "}
+      <OpenBlank id={id("on")}>{anyOf(on.map((one) => f(`verdict.${one}`)))}</OpenBlank>{" "}
+      {e("stop.of")} <OpenBlank id={id("after")}>{anyOf(after.map(title))}</OpenBlank>{" "}
       {e("stop.not-asked")}{" "}
       <OpenBlank id={id("targets")}>
         {[...groups.map(groupTitle), ...points.map(title)].join(", ")}

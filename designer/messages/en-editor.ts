@@ -133,7 +133,7 @@ export const EDITOR_WORDS = {
   "around.title": "Before the first point",
   "around.fold": "Fold away",
   "around.unfold": "Show",
-  "around.said-cautions": "It warns {count} {count|time|times}.",
+  "around.said-cautions": "{count} {count|caution is|cautions are} read first.",
   "around.said-particulars": "It needs: {titles}.",
   "around.said-values": "It counts with: {titles}.",
   "around.said-scores": "It scores: {titles}.",

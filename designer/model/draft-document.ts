@@ -56,8 +56,10 @@ export const newPoint = (kind: PointKind, title: string): PointDefinition => {
     case "signature":
       return base;
     case "reading":
-    case "sample":
       return { ...base, quantity: { unit: "Cel", decimals: 1 } };
+    case "sample":
+      // Colonies in a litre of water: what a bottle is filled for most.
+      return { ...base, quantity: { unit: "[CFU]/L", decimals: 0 } };
     case "readings":
       return {
         ...base,

@@ -1,5 +1,6 @@
 import { printQuantity } from "@roundbook/runner/form";
 import type { LimitDefinition, PointDefinition } from "@roundbook/schemas";
+import { anyOf } from "../messages/any-of.ts";
 import { f } from "../messages/facts.ts";
 import { DATE_SIDES, sideOf } from "./date-bound.ts";
 import { dateBoundWords } from "./date-words.ts";
@@ -24,7 +25,7 @@ export const choiceWords = (point: PointDefinition, value: string | number): str
 };
 
 const choices = (point: PointDefinition, limit: LimitDefinition): string =>
-  (limit.accept ?? []).map((value) => choiceWords(point, value)).join(f("limit.or"));
+  anyOf((limit.accept ?? []).map((value) => choiceWords(point, value)));
 
 const lastWords = (
   document: DraftDocument,
@@ -68,7 +69,7 @@ export const limitSentence = (
   ];
   const what = limit.accept
     ? f("limit.unless", { choices: choices(point, limit) })
-    : bounds.join(f("limit.or")) + decisionWords(document, point, limit);
+    : anyOf(bounds) + decisionWords(document, point, limit);
   const when = limit.when ? f("limit.when", { formula: formulaWords(document, limit.when) }) : "";
   return f(limit.severity === "advisory" ? "limit.advises" : "limit.fails", { what, when });
 };
@@ -93,7 +94,7 @@ export const pointNote = (document: DraftDocument, point: PointDefinition): stri
   }
   const bounds = limit ? boundsOf(limit) : [];
   if (bounds.length > 0) {
-    const what = bounds.map((one) => shortBound(document, point, one)).join(f("limit.or"));
+    const what = anyOf(bounds.map((one) => shortBound(document, point, one)));
     return f(limit?.severity === "advisory" ? "note.advises" : "note.fails", { what });
   }
   const side = limit && sideOf(limit);

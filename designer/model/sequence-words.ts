@@ -1,4 +1,5 @@
 import type { RepeatDefinition } from "@roundbook/schemas";
+import { anyOf } from "../messages/any-of.ts";
 import { f } from "../messages/facts.ts";
 import type { DraftDocument } from "./draft-document.ts";
 import { formulaWords } from "./formula-words.ts";
@@ -9,8 +10,8 @@ export const stopWords = (document: DraftDocument): string[] =>
     const title = (name: string) => document.properties[name]?.title ?? name;
     const group = (id: string) => document.groups?.find((one) => one.id === id)?.title ?? id;
     return f("fact.stop", {
-      verdicts: on.map((one) => f(`verdict.${one}`)).join(f("limit.or")),
-      after: after.map(title).join(f("limit.or")),
+      verdicts: anyOf(on.map((one) => f(`verdict.${one}`))),
+      after: anyOf(after.map(title)),
       targets: [...groups.map(group), ...points.map(title)].join(", "),
       say,
     });

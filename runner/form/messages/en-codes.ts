@@ -72,7 +72,7 @@ const EXPLANATIONS = {
   missing: "Needs “{name}”.",
   "operand-censored": "“{name}” is no one number: a “<” or “>” cannot be worked with.",
   "operand-not-asked": "Not worked out: “{name}” is not asked.",
-  "wrong-type": "{name?“$”: }{expected} is what this takes.",
+  "wrong-type": "{name?“$”: }Must be: {expected}.",
   "not-finite": "The sum does not come out: it divides by zero or grows without end.",
   "no-rule": "No rule of the table fits this asset.",
   "rules-conflict": "Rules of the table contradict each other here.",
