@@ -20,7 +20,7 @@ const particulars: ParticularDefinitions = {
 
 const TABLE_1 = "HSE, Hot and cold water systems, table 1";
 const STORED = "Water Regulations guidance G18.2: stored at 60 °C or more";
-const RESULTS = "HSG274 part 2, action levels for hot and cold water (from memory)";
+const RESULTS = "HSG274 part 2, action levels for hot and cold water (confirm the figure there)";
 const TEMPERATURE = {
   unit: "Cel",
   alsoIn: ["[degF]"],

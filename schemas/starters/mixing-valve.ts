@@ -54,7 +54,7 @@ export const MIXING_VALVE: Starter = {
           rules: [
             row(["bidet", ANY], 38, GUIDANCE_NOTE),
             row(["shower", ANY], 41, GUIDANCE_NOTE),
-            row(["washbasin", ANY], 41, `${GUIDANCE_NOTE} (from memory)`),
+            row(["washbasin", ANY], 41, `${GUIDANCE_NOTE} (confirm the figure there)`),
             row(["bath", "health care"], 44, GUIDANCE_NOTE),
             row(["bath", "new dwelling"], 48, PART_G),
             row(["bath", "school or public"], 43, "Schools, hospitals and care, a textbook"),
@@ -98,7 +98,12 @@ export const MIXING_VALVE: Starter = {
       shut_off: measured(
         "Time from shutting the cold supply until the flow stops",
         { unit: "s", decimals: 0, plausible: { min: 0, max: 120 } },
-        [{ max: 5, basis: "NHS Model Engineering Specification D 08, fail-safe (from memory)" }],
+        [
+          {
+            max: 5,
+            basis: "NHS Model Engineering Specification D 08, fail-safe (confirm the figure there)",
+          },
+        ],
         { ask: must({ when: "asset.fail_safe" }) },
       ),
       restored: sound(

@@ -12,7 +12,7 @@ const particulars: ParticularDefinitions = {
 
 const TABLE_1 = "HSE, Hot and cold water systems, table 1";
 const G18_4 = "Water Regulations guidance G18.4";
-const HEALTH = "HSG274 part 2: 55 °C in health care (from memory)";
+const HEALTH = "HSG274 part 2: 55 °C in health care (confirm the figure there)";
 const DAY = byDate("P1D");
 
 export const WATER_OUTLET: Starter = {
