@@ -128,7 +128,7 @@ export const nextWindows = (
   for (let turn = 0; turn < count; turn += 1) {
     const next = rule.kind === "by-result" ? { [rule.score]: byResult } : {};
     done.push({ entry: "", on, at: null, counts: true, next });
-    const window = computeWindow(rule, done, from);
+    const window = computeWindow(rule, { done, registered: from });
     windows.push(window);
     on = window.due;
   }

@@ -34,6 +34,11 @@ export const useIntervalSentence = () => {
           max: duration(rule.max),
           every: duration(rule.every ?? rule.max),
         });
+      case "recurrence":
+      case "on-event":
+      case "on-usage":
+      case "by-risk":
+        return rule.kind;
     }
   };
   return ({ rule, checklist }: Pick<IntervalDefinition, "rule" | "checklist">): string => {
@@ -44,8 +49,8 @@ export const useIntervalSentence = () => {
         : d("intervals.sentence-never-after", { rule: kind, limit: duration(rule.neverAfter) });
     const closed =
       rule.whenClosed === undefined ? "" : `; ${d(`intervals.sentence-closed-${rule.whenClosed}`)}`;
-    const early = "early" in rule && rule.early && duration(rule.early);
-    const late = "late" in rule && rule.late && duration(rule.late);
+    const early = "early" in rule && typeof rule.early === "string" && duration(rule.early);
+    const late = "late" in rule && typeof rule.late === "string" && duration(rule.late);
     if (early && late) return d("intervals.sentence-window", { rule: words, early, late }) + closed;
     if (early) return d("intervals.sentence-early", { rule: words, early }) + closed;
     return (late ? d("intervals.sentence-late", { rule: words, late }) : words) + closed;

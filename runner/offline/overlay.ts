@@ -49,7 +49,7 @@ const dueOf = (bundle: SiteBundle, asset: AssetRow): DueRow[] => {
   return bundle.intervals
     .filter(({ definition }) => definition.assetType === asset.assetType)
     .map(({ id, definition }) => {
-      const window = computeWindow(definition.rule, [], registered);
+      const window = computeWindow(definition.rule, { done: [], registered });
       return {
         asset: asset.id,
         number: asset.number,
@@ -58,7 +58,10 @@ const dueOf = (bundle: SiteBundle, asset: AssetRow): DueRow[] => {
         place: asset.place,
         interval: id,
         intervalTitle: definition.title,
+        assetType: asset.assetType,
         checklist: definition.checklist,
+        keeper: null,
+        minutes: definition.minutes ?? 0,
         earliest: formatCivilDate(window.earliest),
         due: formatCivilDate(window.due),
         latest: formatCivilDate(window.latest),

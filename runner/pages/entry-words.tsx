@@ -121,6 +121,15 @@ const wordsOfKind = (
       return { title: book("entry.interval-set"), words: entry.body.definition.title };
     case "interval-ended":
       return { title: book("entry.interval-ended"), words: entry.body.reason };
+    case "calendar-set":
+    case "holidays-set":
+    case "interval-overridden":
+    case "override-ended":
+    case "particulars-changed":
+    case "team-set":
+    case "keeper-set":
+    case "time-set":
+      return { title: book(`entry.${entry.kind}`) };
     default: {
       const never: never = entry;
       return { title: (never as Entry).kind };

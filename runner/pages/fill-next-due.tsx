@@ -50,7 +50,7 @@ export const nextWindows = (
         ? null
         : needsHistory(definition.rule)
           ? "later"
-          : computeWindow(definition.rule, [done], today),
+          : computeWindow(definition.rule, { done: [done], registered: today }),
     }));
 };
 

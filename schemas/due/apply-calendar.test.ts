@@ -5,7 +5,7 @@ import { day, doneOn, REGISTERED } from "../testing/due-records.ts";
 import { type Calendar, calendarOf } from "./calendar.ts";
 import { formatCivilDate } from "./civil.ts";
 import { computeWindow, statusOn } from "./compute-window.ts";
-import type { IntervalRule, WhenClosed } from "./interval-schema.ts";
+import type { IntervalRule, WhenClosed } from "./rule-schema.ts";
 
 const SUMMER = calendarOf({
   weekdays: WEEKEND,
@@ -20,7 +20,7 @@ const monthly = (whenClosed?: WhenClosed, more: Partial<IntervalRule> = {}): Int
     ...more,
   }) as IntervalRule;
 const windowOf = (rule: IntervalRule, done: string, calendar: Calendar = SUMMER) =>
-  computeWindow(rule, [doneOn(done)], REGISTERED, calendar);
+  computeWindow(rule, { done: [doneOn(done)], registered: REGISTERED, calendar });
 const datesOf = (rule: IntervalRule, done: string, calendar?: Calendar) => {
   const { due, latest } = windowOf(rule, done, calendar);
   return [due, latest].map(formatCivilDate);
@@ -61,7 +61,10 @@ describe("a date on a closed day", () => {
       "2026-05-22",
       "2026-06-01",
     ]);
-    expect(datesOf(monthly("bring-forward"), "2026-04-25", BUSINESS_DAYS)).toEqual([
+    const shut = calendarOf({
+      closures: [{ from: "2026-05-23", to: "2026-05-25", reason: "shut" }],
+    });
+    expect(datesOf(monthly("bring-forward"), "2026-04-25", shut)).toEqual([
       "2026-05-22",
       "2026-05-22",
     ]);
@@ -69,7 +72,10 @@ describe("a date on a closed day", () => {
 
   test("rolls back unless told otherwise, and only where there is a calendar", () => {
     expect(datesOf(monthly(), "2026-06-25")).toEqual(datesOf(monthly("roll-back"), "2026-06-25"));
-    const { due } = computeWindow(monthly(), [doneOn("2026-06-25")], REGISTERED);
+    const { due } = computeWindow(monthly(), {
+      done: [doneOn("2026-06-25")],
+      registered: REGISTERED,
+    });
     expect(formatCivilDate(due)).toBe("2026-07-25");
   });
 
@@ -109,13 +115,12 @@ describe("while closed", () => {
       ["2026-07-24", "2026-07-25", "2026-09-02", "2026-09-03"].map((on) =>
         statusOn(window, day(on)),
       ),
-    ).toEqual(["not-yet", "blocked", "blocked", "overdue"]);
-    const done = computeWindow(
-      monthly("on-reopening"),
-      [doneOn("2026-06-25"), doneOn("2026-09-02")],
-      REGISTERED,
-      SUMMER,
-    );
+    ).toEqual(["not-yet", "blocked", "blocked", "blocked"]);
+    const done = computeWindow(monthly("on-reopening"), {
+      done: [doneOn("2026-06-25"), doneOn("2026-09-02")],
+      registered: REGISTERED,
+      calendar: SUMMER,
+    });
     expect(statusOn(done, day("2026-09-02"))).toBe("not-yet");
   });
 });

@@ -2,24 +2,23 @@ import type { CivilDate } from "../shared/ids.ts";
 import type { Explanation } from "../shared/problem.ts";
 import { type Calendar, firstOpen, lastOpen } from "./calendar.ts";
 import { formatCivilDate } from "./civil.ts";
-import type { IntervalRule, WhenClosed } from "./interval-schema.ts";
 import { explain, type Span } from "./kinds/span.ts";
-import type { Closure } from "./window.ts";
-
-export interface Placed extends Span {
-  readonly closure?: Closure;
-}
+import type { IntervalRule, WhenClosed } from "./rule-schema.ts";
 
 /** Doing it before this day would not count for this window, or would begin it anew. */
-function floorOf({ kind }: IntervalRule, { record, earliest }: Span): CivilDate {
-  const after = (record.on + 1) as CivilDate;
+function floorOf({ kind }: IntervalRule, { record, earliest }: Span, registered: CivilDate) {
+  const after = (record === null ? registered : record.on + 1) as CivilDate;
   switch (kind) {
     case "from-last-done":
     case "by-result":
+    case "by-risk":
+    case "on-usage":
       return after;
     case "anniversary":
     case "each-period":
     case "spacing":
+    case "recurrence":
+    case "on-event":
       return Math.max(earliest, after) as CivilDate;
   }
 }
@@ -29,28 +28,35 @@ const moved = ({ why }: Span, step: Explanation): Explanation => ({
   moved: [...(why.moved ?? []), step],
 });
 
+type Policy = WhenClosed | "roll-forward";
+
+interface Place {
+  readonly calendar: Calendar;
+  /** Nothing moves a date past it. */
+  readonly limit: CivilDate | undefined;
+  readonly registered: CivilDate;
+}
+
 /**
- * Moves a window off the days a place is closed. A roll leads to an earlier day, and one that
- * counts; a later day is the first open one and lies within `limit`. Where there is no such day the
- * date stays as it is: due in spite of the closure, never silently not due.
+ * Moves a window off the days on which nothing is done: weekdays off and holidays by `onDayOff`,
+ * closures by `whenClosed`. A roll back leads to an earlier day, and one that counts; a later day is
+ * the first open one and lies within `limit`. Where there is no such day the date stays as it is:
+ * due in spite of the closure, never silently not due.
  */
-export function applyCalendar(
-  rule: IntervalRule,
-  span: Span,
-  calendar: Calendar,
-  limit: CivilDate | undefined,
-): Placed {
-  const policy: WhenClosed = rule.whenClosed ?? "roll-back";
-  const reason = calendar.closed(span.due);
-  const floor = floorOf(rule, span);
+export function applyCalendar(rule: IntervalRule, span: Span, place: Place): Span {
+  const { calendar, limit, registered } = place;
+  const shut = calendar.shut(span.due);
+  const policy: Policy =
+    (shut?.kind === "closure" ? rule.whenClosed : rule.onDayOff) ?? "roll-back";
+  const floor = floorOf(rule, span, registered);
   // What is due at once has no window to move in.
-  if (span.due <= span.record.on || policy === "due-anyway") return span;
+  if (span.due <= (span.record?.on ?? registered) || policy === "due-anyway") return span;
   const params = (to: CivilDate) => ({
     date: formatCivilDate(to),
     closed: formatCivilDate(span.due),
-    reason: reason ?? "",
+    reason: shut?.reason ?? "",
   });
-  const rollBack = (keepsGrace: boolean): Placed => {
+  const rollBack = (keepsGrace: boolean): Span => {
     const due = lastOpen(calendar, span.due, floor);
     if (due === undefined)
       return { ...span, why: moved(span, explain("no-open-day", params(span.due))) };
@@ -69,22 +75,22 @@ export function applyCalendar(
       return rollBack(true);
     case "bring-forward":
       return rollBack(false);
+    case "roll-forward":
     case "on-reopening":
     case "excused": {
-      if (reason === null) return rollBack(true);
+      if (shut === null) return rollBack(true);
       const due = firstOpen(calendar, span.due);
       if (due === undefined || (limit !== undefined && due > limit)) return rollBack(true);
+      const latest = Math.max(due, lastOpen(calendar, span.latest, due) ?? due) as CivilDate;
+      const code = {
+        "roll-forward": "rolled-forward",
+        "on-reopening": "due-on-reopening",
+        excused: "excused-while-closed",
+      } as const;
+      const why = moved(span, explain(code[policy], params(due)));
+      if (policy === "roll-forward") return { ...span, due, latest, why };
       const status = policy === "excused" ? "excused" : "blocked";
-      return {
-        ...span,
-        due,
-        latest: Math.max(due, lastOpen(calendar, span.latest, due) ?? due) as CivilDate,
-        why: moved(
-          span,
-          explain(policy === "excused" ? "excused-while-closed" : "due-on-reopening", params(due)),
-        ),
-        closure: { status, from: span.due, reopens: due },
-      };
+      return { ...span, due, latest, why, closure: { status, from: span.due, reopens: due } };
     }
   }
 }

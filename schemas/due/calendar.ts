@@ -1,68 +1,24 @@
-import type { FromSchema } from "json-schema-to-ts";
 import type { CivilDate } from "../shared/ids.ts";
-import { CIVIL_DATE } from "../shared/patterns.ts";
+import type { CalendarData } from "./calendar-schema.ts";
 import { civilParts, parseCivilDate, weekday } from "./civil.ts";
 
-const reason = { type: "string", minLength: 1, maxLength: 200 } as const;
-const date = { type: "string", pattern: CIVIL_DATE } as const;
-const dayOfYear = { type: "string", pattern: "^(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$" } as const;
+/** A weekday off or a holiday, or the place is closed. */
+export interface ShutDay {
+  readonly kind: "day-off" | "closure";
+  readonly reason: string;
+}
 
-/** When a place is closed; every reason is one that people read. */
-export const CALENDAR_SCHEMA = {
-  type: "object",
-  properties: {
-    /** 1 for Monday to 7 for Sunday. */
-    weekdays: {
-      type: "array",
-      maxItems: 7,
-      items: {
-        type: "object",
-        properties: { weekday: { type: "integer", minimum: 1, maximum: 7 }, reason },
-        required: ["weekday", "reason"],
-        additionalProperties: false,
-      },
-    },
-    holidays: {
-      type: "array",
-      maxItems: 2000,
-      items: {
-        type: "object",
-        properties: { date, reason },
-        required: ["date", "reason"],
-        additionalProperties: false,
-      },
-    },
-    /** Both days belong to it. */
-    closures: {
-      type: "array",
-      maxItems: 500,
-      items: {
-        type: "object",
-        properties: { from: date, to: date, reason },
-        required: ["from", "to", "reason"],
-        additionalProperties: false,
-      },
-    },
-    /** Month and day, each year; both belong to it, and it may lead over the new year. */
-    seasons: {
-      type: "array",
-      maxItems: 50,
-      items: {
-        type: "object",
-        properties: { from: dayOfYear, to: dayOfYear, reason },
-        required: ["from", "to", "reason"],
-        additionalProperties: false,
-      },
-    },
-  },
-  additionalProperties: false,
-} as const;
-
-export type CalendarData = FromSchema<typeof CALENDAR_SCHEMA>;
+export interface Reopening {
+  /** The first day after a closure that is open. */
+  readonly on: CivilDate;
+  readonly reason: string;
+}
 
 export interface Calendar {
-  /** Why it is closed on a day; null when it is open. */
-  closed(day: CivilDate): string | null;
+  /** Why nothing is done on a day; null when it is open. A closure comes before a day off. */
+  shut(day: CivilDate): ShutDay | null;
+  /** The first reopening after a closure on or after a day; undefined when none is known. */
+  nextReopening(from: CivilDate): Reopening | undefined;
 }
 
 /** @throws RangeError for a day that no month has. */
@@ -76,6 +32,9 @@ const monthAndDay = (written: string): number => {
   const [month, day] = written.split("-");
   return Number(month) * 100 + Number(day);
 };
+
+/** Every season comes round within it. */
+const YEAR_AND_A_BIT = 400;
 
 /** @throws RangeError for a date that no month has. */
 export function calendarOf(data: CalendarData): Calendar {
@@ -99,14 +58,23 @@ export function calendarOf(data: CalendarData): Calendar {
       from <= to ? at >= from && at <= to : at >= from || at <= to,
     )?.reason;
   };
-  return {
-    closed: (day) =>
-      closures.find(({ from, to }) => day >= from && day <= to)?.reason ??
-      season(day) ??
-      holidays.get(day) ??
-      weekdays.get(weekday(day)) ??
-      null,
+  const closed = (day: CivilDate): string | undefined =>
+    closures.find(({ from, to }) => day >= from && day <= to)?.reason ?? season(day);
+  const shut = (day: CivilDate): ShutDay | null => {
+    const closure = closed(day);
+    if (closure !== undefined) return { kind: "closure", reason: closure };
+    const off = holidays.get(day) ?? weekdays.get(weekday(day));
+    return off === undefined ? null : { kind: "day-off", reason: off };
   };
+  const nextReopening = (from: CivilDate): Reopening | undefined => {
+    const last = closures.reduce((latest, { to }) => Math.max(latest, to), from + YEAR_AND_A_BIT);
+    for (let day = from; day <= last + 1; day = (day + 1) as CivilDate) {
+      const reason = closed((day - 1) as CivilDate);
+      if (reason !== undefined && closed(day) === undefined) return { on: day, reason };
+    }
+    return undefined;
+  };
+  return { shut, nextReopening };
 }
 
 /** The last open day on or before one, no earlier than `floor`; undefined when there is none. */
@@ -116,7 +84,7 @@ export function lastOpen(
   floor: CivilDate,
 ): CivilDate | undefined {
   for (let at = day; at >= floor; at = (at - 1) as CivilDate)
-    if (calendar.closed(at) === null) return at;
+    if (calendar.shut(at) === null) return at;
   return undefined;
 }
 
@@ -126,6 +94,6 @@ const LONGEST_CLOSURE = 1100;
 /** The first open day on or after one; undefined when it stays closed for three years. */
 export function firstOpen(calendar: Calendar, day: CivilDate): CivilDate | undefined {
   for (let at = day; at <= day + LONGEST_CLOSURE; at = (at + 1) as CivilDate)
-    if (calendar.closed(at) === null) return at;
+    if (calendar.shut(at) === null) return at;
   return undefined;
 }

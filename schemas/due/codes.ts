@@ -1,6 +1,7 @@
 /** Why an asset is due, and the parameters each sentence mentions. Dates are ISO 8601. */
 export const DUE_CODES = {
   "never-done": ["date"],
+  "first-due": ["first", "date"],
   "from-last-done": ["every", "date", "entry"],
   "by-result": ["score", "next", "date", "entry"],
   "at-once": ["score", "date", "entry"],
@@ -16,6 +17,28 @@ export const DUE_CODES = {
   "each-half-year": ["date", "entry"],
   "each-year": ["date", "entry"],
   "by-spacing": ["min", "max", "date", "entry"],
+  /** On the grid of a fixed date, never done yet. */
+  "anniversary-first": ["every", "anchor"],
+  recurrence: ["rrule", "date", "entry"],
+  "recurrence-first": ["rrule", "start"],
+  /** `reason` is a `RruleEnd`. */
+  "recurrence-over": ["rrule", "reason"],
+  "after-repaired": ["within", "date", "entry"],
+  "after-modified": ["within", "date", "entry"],
+  "after-returned": ["within", "date", "entry"],
+  "after-reopened": ["within", "date", "reason"],
+  "no-event-yet": ["after"],
+  /** Read `value` on `read`; `rate` is use a day, `at` the value it is due at. */
+  "by-usage": ["every", "unit", "date", "entry", "value", "read", "rate", "at"],
+  "usage-reached": ["every", "unit", "date", "entry", "value", "read", "at"],
+  "usage-or-after": ["after", "date"],
+  "by-risk": ["every", "factors", "reason", "date", "entry"],
+  /** Undecided. */
+  "needs-particulars": ["names"],
+  "needs-meter": ["point", "date"],
+  "no-risk-rule": ["factors"],
+  override: ["reason", "until"],
+  "override-over": ["reason", "until"],
   "done-too-soon": ["min", "date"],
   "never-after": ["limit", "date"],
   "covered-by-longer": ["title", "date"],
@@ -23,6 +46,7 @@ export const DUE_CODES = {
   "no-open-day": ["date", "closed", "reason"],
   "due-on-reopening": ["date", "closed", "reason"],
   "excused-while-closed": ["date", "closed", "reason"],
+  "rolled-forward": ["date", "closed", "reason"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type DueCode = keyof typeof DUE_CODES;
@@ -35,6 +59,24 @@ export const DUE_PROBLEM_CODES = {
   "longest-shorter-than-interval": ["limit", "every"],
   "covers-lacks-points": ["points"],
   "covers-not-longer": [],
+  "covers-unknown": ["interval"],
+  "covers-other-type": ["title"],
+  "covers-itself": [],
+  "covers-in-circle": ["titles"],
+  "period-has-no-such-day": ["day", "most"],
+  "no-such-date": ["date"],
+  "rrule-gives-no-day": ["reason"],
+  "margin-longer-than-gap": ["margin", "gap"],
+  "risk-not-a-duration": ["text"],
+  "risk-unknown-factor": ["name", "known"],
+  "risk-factor-without-order": ["name"],
+  "risk-order-incomplete": ["name", "values"],
+  /** A worse factor gives a longer interval. */
+  "risk-worse-is-longer": ["name", "mild", "worse", "milder", "longer"],
+  "usage-unknown-point": ["point", "known"],
+  "usage-not-a-reading": ["point"],
+  "usage-other-unit": ["unit", "pointUnit"],
+  "margin-longer-than-usage": ["margin", "every"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type DueProblemCode = keyof typeof DUE_PROBLEM_CODES;

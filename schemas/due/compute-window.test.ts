@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import type { CivilDate } from "../shared/ids.ts";
 import { formatCivilDate, parseCivilDate } from "./civil.ts";
 import { computeWindow, statusOn } from "./compute-window.ts";
-import type { IntervalRule } from "./interval-schema.ts";
 import { latestDay } from "./latest-day.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 import type { DoneRecord } from "./window.ts";
 
 const day = (iso: string): CivilDate => {
@@ -22,7 +22,10 @@ const done = (on: string, more: Partial<DoneRecord> = {}): DoneRecord => ({
   ...more,
 });
 const written = (rule: IntervalRule, records: readonly DoneRecord[]) => {
-  const { earliest, due, latest, from, why } = computeWindow(rule, records, REGISTERED);
+  const { earliest, due, latest, from, why } = computeWindow(rule, {
+    done: records,
+    registered: REGISTERED,
+  });
   return [earliest, due, latest].map(formatCivilDate).concat(from ?? "-", why.code);
 };
 
@@ -33,11 +36,12 @@ const scored = (on: string, next: string | null, more: Partial<DoneRecord> = {})
 
 describe("from last done", () => {
   test("what was never done is due on the day it was registered", () => {
-    const window = computeWindow(HALF_YEARLY, [], REGISTERED);
+    const window = computeWindow(HALF_YEARLY, { done: [], registered: REGISTERED });
     expect(window.due).toBe(REGISTERED);
     expect(window.from).toBeNull();
     expect(window.why.code).toBe("never-done");
-    expect(statusOn(window, day("2019-01-01"))).toBe("never-done");
+    expect(statusOn(window, (REGISTERED - 1) as CivilDate)).toBe("not-yet");
+    expect(statusOn(window, REGISTERED)).toBe("never-done");
     expect(statusOn(window, day("2030-01-01"))).toBe("never-done");
   });
 
@@ -97,7 +101,10 @@ describe("by result", () => {
     ["at-once", "at-once"],
     [null, "no-interval-from-result"],
   ])("a result of %j is due on the day done and has no grace", (next, code) => {
-    const window = computeWindow(BY_SCORE, [scored("2024-02-29", next)], REGISTERED);
+    const window = computeWindow(BY_SCORE, {
+      done: [scored("2024-02-29", next)],
+      registered: REGISTERED,
+    });
     expect(window).toMatchObject({ due: day("2024-02-29"), latest: day("2024-02-29") });
     expect(window.why.code).toBe(code);
     expect(statusOn(window, day("2024-03-01"))).toBe("overdue");
@@ -127,7 +134,7 @@ describe("by result", () => {
 
 test("overdue begins after the latest date, and both ends belong to the window", () => {
   const rule: IntervalRule = { kind: "from-last-done", every: "P1M", early: "P5D", late: "P5D" };
-  const window = computeWindow(rule, [done("2024-01-15")], REGISTERED);
+  const window = computeWindow(rule, { done: [done("2024-01-15")], registered: REGISTERED });
   const at = (iso: string) => statusOn(window, day(iso));
   expect(["09", "10", "14", "15", "16", "20", "21"].map((d) => at(`2024-02-${d}`))).toEqual([
     "not-yet",
@@ -163,8 +170,8 @@ describe("arrival", () => {
           ),
         ),
         (rule, [list, shuffled]) => {
-          expect(computeWindow(rule, shuffled, REGISTERED)).toEqual(
-            computeWindow(rule, list, REGISTERED),
+          expect(computeWindow(rule, { done: shuffled, registered: REGISTERED })).toEqual(
+            computeWindow(rule, { done: list, registered: REGISTERED }),
           );
         },
       ),
@@ -176,8 +183,8 @@ describe("arrival", () => {
       fc.property(rules, records, (rule, list) => {
         let kept: readonly DoneRecord[] = [];
         for (const next of list) kept = latestDay([...kept, next]);
-        expect(computeWindow(rule, kept, REGISTERED)).toEqual(
-          computeWindow(rule, list, REGISTERED),
+        expect(computeWindow(rule, { done: kept, registered: REGISTERED })).toEqual(
+          computeWindow(rule, { done: list, registered: REGISTERED }),
         );
       }),
     );
@@ -187,7 +194,7 @@ describe("arrival", () => {
     const rule: IntervalRule = { kind: "from-last-done", every: "P1Y" };
     let on = day("2000-03-01");
     for (let cycle = 0; cycle < 100; cycle++)
-      on = computeWindow(rule, [done(formatCivilDate(on))], REGISTERED).due;
+      on = computeWindow(rule, { done: [done(formatCivilDate(on))], registered: REGISTERED }).due;
     expect(formatCivilDate(on)).toBe("2100-03-01");
   });
 });

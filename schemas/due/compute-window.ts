@@ -1,69 +1,14 @@
 import type { CivilDate } from "../shared/ids.ts";
 import type { Explanation } from "../shared/problem.ts";
-import { applyCalendar, type Placed } from "./apply-calendar.ts";
-import type { Calendar } from "./calendar.ts";
+import { applyCalendar } from "./apply-calendar.ts";
 import { formatCivilDate } from "./civil.ts";
 import { addDuration } from "./duration.ts";
-import type { IntervalRule } from "./interval-schema.ts";
-import { anniversary } from "./kinds/anniversary.ts";
-import { eachPeriod } from "./kinds/each-period.ts";
-import { byResult, fromLastDone } from "./kinds/from-record.ts";
-import { lastSpaced, spacing } from "./kinds/spacing.ts";
+import type { DueFacts } from "./facts.ts";
 import { explain, type Span } from "./kinds/span.ts";
-import { doneDays, latestDay } from "./latest-day.ts";
-import type { DoneRecord, DueStatus, DueWindow } from "./window.ts";
-
-const laterEntry = (a: DoneRecord, b: DoneRecord): boolean => a.entry > b.entry;
-
-/** Which of two records of one civil date decides: a total order, so arrival order cannot matter. */
-function outranks(a: Span, b: Span, ordered: boolean): boolean {
-  if (ordered) {
-    const [atA, atB] = [a.record.at ?? 0, b.record.at ?? 0];
-    return atA === atB ? laterEntry(a.record, b.record) : atA > atB;
-  }
-  return a.due === b.due ? laterEntry(a.record, b.record) : a.due < b.due;
-}
-
-/** What the deciding record of one civil date says. */
-function decide(day: readonly DoneRecord[], say: (record: DoneRecord) => Span): Span | undefined {
-  // On one date an inspection says more than a date carried in from old papers.
-  const inspections = day.filter((record) => record.broughtForward !== true);
-  const records = inspections.length > 0 ? inspections : day;
-  const ordered = records.every((record) => record.at !== null);
-  let best: Span | undefined;
-  for (const record of records) {
-    const other = say(record);
-    if (best === undefined || outranks(other, best, ordered)) best = other;
-  }
-  return best;
-}
-
-function spanOf(
-  rule: IntervalRule,
-  done: readonly DoneRecord[],
-  day: readonly DoneRecord[],
-): Span | undefined {
-  switch (rule.kind) {
-    case "from-last-done":
-      return decide(day, (record) => fromLastDone(rule, record));
-    case "by-result":
-      return decide(day, (record) => byResult(rule, record));
-    case "each-period":
-      return decide(day, (record) => eachPeriod(rule, record));
-    case "anniversary": {
-      const days = doneDays(done);
-      return decide(day, (record) => anniversary(rule, days, record));
-    }
-    case "spacing": {
-      const days = doneDays(done);
-      const counted = lastSpaced(rule.min, days);
-      const last = days.at(-1);
-      if (counted === undefined || last === undefined) return undefined;
-      const then = last === counted ? day : latestDay(done.filter(({ on }) => on <= counted));
-      return decide(then, (record) => spacing(rule, record, last));
-    }
-  }
-}
+import { lastDay } from "./latest-day.ts";
+import type { IntervalRule } from "./rule-schema.ts";
+import { spanOf } from "./span-of.ts";
+import { type DoneRecord, type DueStatus, type DueWindow, NO_DATE } from "./window.ts";
 
 /** No window, margin or kept anniversary leads past the longest time from one to the next. */
 function bound(span: Span, neverAfter: string | undefined, limit: CivilDate | undefined): Span {
@@ -80,59 +25,87 @@ function bound(span: Span, neverAfter: string | undefined, limit: CivilDate | un
   };
 }
 
-function withCover({ coveredBy, on }: DoneRecord, why: Explanation): Explanation {
-  if (coveredBy === undefined) return why;
+function withCover(record: DoneRecord | null, why: Explanation): Explanation {
+  if (record === null || record.coveredBy === undefined) return why;
+  const { coveredBy, on } = record;
   const step = explain("covered-by-longer", { title: coveredBy, date: formatCivilDate(on) });
   return { ...why, moved: [step, ...(why.moved ?? [])] };
 }
 
-/**
- * When an asset is due by a rule. Order of records is (civil date, instant, entry id); on a civil
- * date where any instant is unknown so is the order, and the earliest due date wins. Without a
- * calendar every day is an open one.
- */
-export function computeWindow(
-  rule: IntervalRule,
-  done: readonly DoneRecord[],
-  registered: CivilDate,
-  calendar?: Calendar,
-): DueWindow {
-  const day = latestDay(done);
-  const span = spanOf(rule, done, day);
-  if (span === undefined)
-    return {
-      earliest: registered,
-      due: registered,
-      latest: registered,
-      from: null,
-      lastDone: null,
-      why: explain("never-done", { date: formatCivilDate(registered) }),
-    };
-  const { neverAfter } = rule;
-  const limit = neverAfter === undefined ? undefined : addDuration(span.record.on, neverAfter);
+function byRule(rule: IntervalRule, facts: DueFacts, neverAfter: string | undefined): DueWindow {
+  const { calendar, registered } = facts;
+  const span = spanOf(rule, facts);
+  const counted = span.record?.on ?? null;
+  const limit =
+    neverAfter === undefined || counted === null ? undefined : addDuration(counted, neverAfter);
   const bounded = bound(span, neverAfter, limit);
-  const placed: Placed =
-    calendar === undefined ? bounded : applyCalendar(rule, bounded, calendar, limit);
-  const { record, earliest, due, latest, closure } = placed;
-  const why = withCover(record, placed.why);
+  const placed =
+    calendar === undefined || bounded.undecided || bounded.due === NO_DATE
+      ? bounded
+      : applyCalendar(rule, bounded, { calendar, limit, registered });
+  const { record, earliest, due, latest, closure, undecided } = placed;
   return {
-    earliest: Math.max(Math.min(earliest, due), record.on) as CivilDate,
+    earliest: Math.max(Math.min(earliest, due), record?.on ?? registered) as CivilDate,
     due,
     latest,
-    from: record.entry,
-    lastDone: day[0]?.on ?? record.on,
-    why,
+    from: record?.entry ?? null,
+    lastDone: lastDay(facts.done),
+    why: withCover(record, placed.why),
     ...(closure === undefined ? {} : { closure }),
+    ...(undecided === undefined ? {} : { undecided }),
   };
 }
 
-/** Overdue only after `latest`; both ends of a window belong to it. A closure says what it is meanwhile. */
+/** What the law allows at most, whichever of two rules says it. */
+const strictest = (a: string | undefined, b: string | undefined): string | undefined =>
+  a === undefined || b === undefined
+    ? (a ?? b)
+    : addDuration(0 as CivilDate, a) < addDuration(0 as CivilDate, b)
+      ? a
+      : b;
+
+const withStep = (window: DueWindow, step: Explanation): DueWindow => ({
+  ...window,
+  why: { ...window.why, moved: [...(window.why.moved ?? []), step] },
+});
+
+/**
+ * When an asset is due by a rule. Records count in the order (civil date, instant, entry id), in
+ * whatever order they are given; on a civil date where any instant is unknown so is the order, and
+ * the earliest due date wins. Without a calendar every day is an open one.
+ *
+ * An override's date counts when it lies in the override's time. One beyond it gives way to the
+ * rule's own, which then is not before the override's last day.
+ */
+export function computeWindow(rule: IntervalRule, facts: DueFacts): DueWindow {
+  const { override } = facts;
+  if (override === undefined) return byRule(rule, facts, rule.neverAfter);
+  const neverAfter = strictest(rule.neverAfter, override.rule.neverAfter);
+  const { until, reason } = override;
+  const other = byRule(override.rule, facts, neverAfter);
+  if (until === null || other.due <= until) {
+    const params = { reason, until: until === null ? null : formatCivilDate(until) };
+    return withStep(other, explain("override", params));
+  }
+  const own = byRule(rule, facts, rule.neverAfter);
+  if (own.due > until) return own;
+  const params = { reason, until: formatCivilDate(until) };
+  return withStep(
+    { ...own, due: until, latest: Math.max(own.latest, until) as CivilDate },
+    explain("override-over", params),
+  );
+}
+
+/**
+ * Both ends of a window belong to it; overdue is what is after `latest`. Whatever blocks use blocks
+ * it until it is done, overdue or not; what cannot be told is undecided on every day.
+ */
 export function statusOn(window: DueWindow, on: CivilDate): DueStatus {
-  if (window.lastDone === null) return "never-done";
-  if (on > window.latest) return "overdue";
   const { closure } = window;
-  // What blocks use blocks it on the day it reopens too, until it is done.
   if (closure?.status === "blocked" && on >= closure.from) return "blocked";
+  if (window.undecided) return "undecided";
+  if (window.lastDone === null) return on < window.earliest ? "not-yet" : "never-done";
+  if (on > window.latest) return "overdue";
   if (closure?.status === "excused" && on >= closure.from && on < closure.reopens) return "excused";
   if (on > window.due) return "late-window";
   if (on === window.due) return "due";

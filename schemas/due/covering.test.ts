@@ -78,7 +78,7 @@ describe("a longer check covers a shorter one", () => {
 
 test("what was covered moves the date and says by which check", () => {
   const { done } = cover(["2026-04-09"], ["2026-03-10"]);
-  const window = computeWindow(MONTHLY.rule, done, REGISTERED);
+  const window = computeWindow(MONTHLY.rule, { done, registered: REGISTERED });
   expect(formatCivilDate(window.due)).toBe("2026-05-09");
   expect(window.why.moved).toEqual([
     { code: "covered-by-longer", params: { title: "Yearly service", date: "2026-04-09" } },
@@ -99,7 +99,7 @@ test("one cover opens the window of the next; the order of arrival changes nothi
         const turn = <T>(list: readonly T[]) => (flip ? [...list].reverse() : [...list]);
         const records = { longer: turn(one.map(doneOn)), shorter: turn(other.map(doneOn)) };
         const { done, covered } = coveredBy(YEARLY, MONTHLY, records, REGISTERED);
-        return { covered, window: computeWindow(MONTHLY.rule, done, REGISTERED) };
+        return { covered, window: computeWindow(MONTHLY.rule, { done, registered: REGISTERED }) };
       };
       expect(made(true)).toEqual(made(false));
     }),

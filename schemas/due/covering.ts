@@ -3,8 +3,8 @@ import type { CivilDate } from "../shared/ids.ts";
 import { type Problem, problem } from "../shared/problem.ts";
 import type { Calendar } from "./calendar.ts";
 import { computeWindow } from "./compute-window.ts";
-import type { IntervalRule } from "./interval-schema.ts";
 import { meanInterval } from "./mean-days.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 import type { DoneRecord, DueWindow } from "./window.ts";
 
 export interface CoveringCheck {
@@ -69,7 +69,11 @@ export function coveredBy(
     // Old papers name a date, not the points that were looked at.
     if (!record.counts || record.broughtForward === true) continue;
     const before = done.filter(({ on }) => on < record.on);
-    const window = computeWindow(shorter.rule, before, registered, calendar);
+    const window = computeWindow(shorter.rule, {
+      done: before,
+      registered,
+      ...(calendar ? { calendar } : {}),
+    });
     const { lastDone, earliest, latest } = window;
     if (lastDone === null || record.on < earliest || record.on > latest) continue;
     covered.push({ entry: record.entry, on: record.on, window });

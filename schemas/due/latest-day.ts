@@ -1,5 +1,5 @@
 import type { CivilDate } from "../shared/ids.ts";
-import type { IntervalRule } from "./interval-schema.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 import type { DoneRecord } from "./window.ts";
 
 /** A date from old papers moves the due date too, though it proves nothing. */
@@ -19,6 +19,10 @@ export function latestDay(records: readonly DoneRecord[]): readonly DoneRecord[]
   }
   return day;
 }
+
+/** The last civil date on which anything counted; null when it was never done. */
+export const lastDay = (records: readonly DoneRecord[]): CivilDate | null =>
+  latestDay(records)[0]?.on ?? null;
 
 /** The civil dates on which anything counted, ascending, each once. */
 export function doneDays(records: readonly DoneRecord[]): readonly CivilDate[] {

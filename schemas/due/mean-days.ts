@@ -1,5 +1,5 @@
 import { durationOf } from "./duration.ts";
-import type { IntervalRule } from "./interval-schema.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 
 const DAYS_PER_MONTH = 146_097 / 4800;
 
@@ -27,7 +27,12 @@ export function meanInterval(rule: IntervalRule): number | null {
       return meanDays(PERIODS[rule.period]);
     case "spacing":
       return meanDays(rule.every ?? rule.max);
+    case "by-risk":
+      return Math.max(...rule.table.rules.map((one) => meanDays(String(one.then))));
     case "by-result":
+    case "recurrence":
+    case "on-event":
+    case "on-usage":
       return null;
   }
 }

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { IntervalRule } from "./interval-schema.ts";
 import { ruleProblems } from "./rule-problems.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 
 const found = (rule: IntervalRule) =>
   ruleProblems(rule).map(({ pointer, code }) => `${pointer} ${code}`);

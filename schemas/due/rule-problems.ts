@@ -1,7 +1,7 @@
 import { at, type Problem, type ProblemParam, problem } from "../shared/problem.ts";
 import type { DueProblemCode } from "./codes.ts";
-import type { IntervalRule } from "./interval-schema.ts";
 import { meanDays } from "./mean-days.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 
 const longer = (a: string, b: string): boolean => meanDays(a) > meanDays(b);
 
@@ -17,6 +17,10 @@ function lengths(rule: IntervalRule): Readonly<Record<string, string | undefined
       return { min: rule.min, max: rule.max, every: rule.every, neverAfter };
     case "by-result":
     case "each-period":
+    case "recurrence":
+    case "on-event":
+    case "on-usage":
+    case "by-risk":
       return { neverAfter };
   }
 }

@@ -4,7 +4,7 @@ import type { CivilDate } from "../shared/ids.ts";
 import { day, doneOn, REGISTERED, windowOf } from "../testing/due-records.ts";
 import { computeWindow } from "./compute-window.ts";
 import { addDuration, addTimes, durationOf } from "./duration.ts";
-import type { IntervalRule, RuleOf } from "./interval-schema.ts";
+import type { IntervalRule, RuleOf } from "./rule-schema.ts";
 
 const months = (min: number, max: number) => fc.integer({ min, max }).map((count) => `P${count}M`);
 const days = (min: number, max: number) => fc.integer({ min, max }).map((count) => `P${count}D`);
@@ -75,7 +75,7 @@ test("done early inside the window never moves the anniversary, over 100 cycles"
         const every = durationOf(rule.every);
         const done = [doneOn(first)];
         for (const [turn, pick] of turns.entries()) {
-          const { earliest, due } = computeWindow(rule, done, REGISTERED);
+          const { earliest, due } = computeWindow(rule, { done, registered: REGISTERED });
           expect(due).toBe(addTimes(first, every, turn + 1));
           done.push(doneOn((earliest + (pick % (due - earliest + 1))) as CivilDate));
         }

@@ -1,5 +1,6 @@
 import type { CivilDate } from "../shared/ids.ts";
 import type { Explanation } from "../shared/problem.ts";
+import { LAST_CIVIL_DATE } from "./civil.ts";
 
 /** What an inspection means for due dates: a projection of one sealed entry. */
 export interface DoneRecord {
@@ -29,7 +30,15 @@ export interface DueWindow {
   readonly why: Explanation;
   /** Absent unless the date fell into one and moved to the day it reopens. */
   readonly closure?: Closure;
+  /** What it is due by cannot be told; `why` says what is lacking. Due on the day last done until then. */
+  readonly undecided?: true;
 }
+
+/** Stands for "no date": no event has asked for it yet, or a recurrence is over. */
+export const NO_DATE = LAST_CIVIL_DATE;
+
+/** Whether a window has dates at all. */
+export const hasDates = ({ due }: Pick<DueWindow, "due">): boolean => due < NO_DATE;
 
 /** Excused is counted apart and never as done; blocked is not to be used before it is done. */
 export interface Closure {
@@ -47,4 +56,5 @@ export type DueStatus =
   | "late-window"
   | "overdue"
   | "never-done"
+  | "undecided"
   | Closure["status"];

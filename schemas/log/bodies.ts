@@ -1,6 +1,8 @@
 import { COMPARATORS } from "../checklist/answer-types.ts";
 import { PARTICULARS_SCHEMA } from "../checklist/meta-schema.ts";
+import { HOLIDAYS_SCHEMA, SITE_CALENDAR_SCHEMA } from "../due/calendar-schema.ts";
 import { INTERVAL_SCHEMA } from "../due/interval-schema.ts";
+import { INTERVAL_RULE_SCHEMA } from "../due/rule-schema.ts";
 import { ANSWER_NAME, CIVIL_DATE, INSTANT, NAME, SHA256, UUID } from "../shared/patterns.ts";
 
 const uuid = { type: "string", pattern: UUID } as const;
@@ -11,6 +13,7 @@ const answerName = { type: "string", pattern: ANSWER_NAME } as const;
 const civilDate = { type: "string", pattern: CIVIL_DATE } as const;
 const instant = { type: "string", pattern: INSTANT } as const;
 const label = { type: "string", minLength: 1, maxLength: 200 } as const;
+const reason = { type: "string", minLength: 1, maxLength: 1000 } as const;
 const number = { type: "string", minLength: 1, maxLength: 64 } as const;
 /** Salted SHA-256 of personal text kept beside the log. */
 const commitment = {
@@ -19,12 +22,13 @@ const commitment = {
   required: ["commit"],
   additionalProperties: false,
 } as const;
-const particulars = {
+export const PARTICULAR_VALUES = {
   type: "object",
   propertyNames: { pattern: NAME },
   additionalProperties: { type: ["number", "string", "boolean"] },
   maxProperties: 100,
 } as const;
+const particulars = PARTICULAR_VALUES;
 /** Where an imported row came from: the same key with the same content is never added twice. */
 const source = {
   type: "object",
@@ -128,6 +132,34 @@ export const BODY_SCHEMAS = {
     "interval",
     "definition",
   ]),
+  /** Another rule for one asset; it holds to the end of `until`, or until it is ended. */
+  "interval-overridden": body(
+    { interval: uuid, rule: INTERVAL_RULE_SCHEMA, reason, until: civilDate },
+    ["interval", "rule", "reason"],
+  ),
+  "override-ended": body({ interval: uuid, reason }, ["interval", "reason"]),
+  /** When a site is closed, as a whole; the holidays of its region come from `holidays-set`. */
+  "calendar-set": body({ site: uuid, calendar: SITE_CALENDAR_SCHEMA, reason: label }, [
+    "site",
+    "calendar",
+  ]),
+  "holidays-set": body(HOLIDAYS_SCHEMA.properties, HOLIDAYS_SCHEMA.required),
+  /** People who share their rounds; a later entry replaces the earlier one. */
+  "team-set": body(
+    {
+      team: uuid,
+      name: label,
+      members: { type: "array", items: uuid, maxItems: 200, uniqueItems: true },
+    },
+    ["team", "name", "members"],
+  ),
+  /** Who does the rounds of a place and of what lies in it; null: nobody in particular. */
+  "keeper-set": body({ place: uuid, keeper: { type: ["string", "null"] } }, ["place", "keeper"]),
+  /** How many minutes a week a person has for rounds. */
+  "time-set": body({ person: uuid, minutes: { type: "integer", minimum: 0, maximum: 10_080 } }, [
+    "person",
+    "minutes",
+  ]),
   "interval-ended": body({ interval: uuid, reason: label }, ["interval"]),
   registered: body(
     {
@@ -142,6 +174,11 @@ export const BODY_SCHEMAS = {
     },
     ["number", "assetType", "description", "place", "particulars"],
   ),
+  /** All particulars as they are from now on; `modified` asks for the checks that follow a modification. */
+  "particulars-changed": body({ particulars, reason, modified: { type: "boolean" } }, [
+    "particulars",
+    "reason",
+  ]),
   "brought-forward": body({ checklist: uuid, doneOn: civilDate, source }, ["checklist", "doneOn"]),
   "status-changed": body(
     {

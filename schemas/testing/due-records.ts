@@ -1,6 +1,6 @@
 import { formatCivilDate, parseCivilDate } from "../due/civil.ts";
 import { computeWindow } from "../due/compute-window.ts";
-import type { IntervalRule } from "../due/interval-schema.ts";
+import type { IntervalRule } from "../due/rule-schema.ts";
 import type { DoneRecord } from "../due/window.ts";
 import type { CivilDate } from "../shared/ids.ts";
 
@@ -19,7 +19,7 @@ export const doneOn = (on: CivilDate | string): DoneRecord => {
 };
 
 export const windowOf = (rule: IntervalRule, ...done: readonly (CivilDate | string)[]) =>
-  computeWindow(rule, done.map(doneOn), REGISTERED);
+  computeWindow(rule, { done: done.map(doneOn), registered: REGISTERED });
 
 /** [earliest, due, latest], written. */
 export const datesOf = (rule: IntervalRule, ...done: readonly (CivilDate | string)[]): string[] => {

@@ -1,10 +1,12 @@
 import type { Answers, Particulars, Reading } from "../checklist/answer-types.ts";
 import type { Checklist, ParticularDefinitions } from "../checklist/meta-schema.ts";
+import type { CalendarData } from "../due/calendar-schema.ts";
 import type { IntervalDefinition } from "../due/interval-schema.ts";
 import type { DueStatus } from "../due/window.ts";
 import type { Judgement, OverallVerdict } from "../judge/judgement.ts";
 import type { BodyOf, Entry, EntryOf, SealedLeaf } from "../log/entry.ts";
 import type { Explanation } from "../shared/problem.ts";
+import type { IntervalProgress, OverrideRow } from "./due.ts";
 
 /** Replies of the read routes. Civil dates are ISO strings on the wire, instants RFC 3339. */
 
@@ -44,7 +46,12 @@ export interface DueRow {
   readonly place: string;
   readonly interval: string;
   readonly intervalTitle: string;
+  readonly assetType: string;
   readonly checklist: string;
+  /** Person or team that does the rounds of its place. */
+  readonly keeper: string | null;
+  /** Minutes the check is expected to take. */
+  readonly minutes: number;
   readonly earliest: string;
   readonly due: string;
   readonly latest: string;
@@ -52,6 +59,12 @@ export interface DueRow {
   readonly lastDone: string | null;
   readonly lastVerdict: OverallVerdict;
   readonly why: Explanation;
+  /** Where a closure moved it: since when it is excused or blocked, and when it reopens. */
+  readonly closure?: {
+    readonly status: "excused" | "blocked";
+    readonly from: string;
+    readonly reopens: string;
+  };
 }
 
 export interface ChecklistRow {
@@ -75,6 +88,8 @@ export interface AssetTypeRow {
 export interface IntervalRow {
   readonly id: string;
   readonly definition: IntervalDefinition;
+  /** Set while dates by a change are worked out; until then those of `definition` hold. */
+  readonly progress?: IntervalProgress;
 }
 
 export interface DefectRow {
@@ -140,6 +155,8 @@ export interface HistoryEntry {
   readonly contents: Readonly<Record<string, string>>;
   /** Of an inspection whose samples have got results since. */
   readonly received?: ReceivedResults;
+  /** Of an inspection: titles of the shorter checks that it stood for as well. */
+  readonly covered?: readonly string[];
   /** Of a result: the label on the bottle of its sample. */
   readonly sample?: string;
 }
@@ -152,6 +169,9 @@ export interface SiteBundle {
   readonly due: readonly DueRow[];
   readonly assetTypes: readonly AssetTypeRow[];
   readonly intervals: readonly IntervalRow[];
+  /** When the site is closed, holidays included. */
+  readonly calendar: CalendarData;
+  readonly overrides: readonly OverrideRow[];
   /** Issued checklists that the site's assets use, newest issue of each. */
   readonly checklists: readonly ChecklistRow[];
   readonly lastResults: readonly LastResult[];

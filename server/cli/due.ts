@@ -20,6 +20,7 @@ const STATUSES: Readonly<Record<DueStatus, true>> = {
   "late-window": true,
   overdue: true,
   "never-done": true,
+  undecided: true,
   excused: true,
   blocked: true,
 };

@@ -23,6 +23,7 @@ export function hasStatus(status: DueStatus, on: number): SQL | undefined {
       return and(done, gt(due, on), lte(earliest, on));
     case "not-yet":
       return and(done, gt(due, on), gt(earliest, on));
+    case "undecided":
     case "excused":
     case "blocked":
       // Windows are computed without calendars, so that none has a closure.

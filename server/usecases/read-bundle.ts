@@ -83,6 +83,8 @@ export async function readBundle(
     due: due.map((row) => dueRow(row, day)),
     assetTypes,
     intervals,
+    calendar: {},
+    overrides: [],
     checklists: issued,
     lastResults: await lastResultsAt(ctx, site, new Set(comparing)),
     defects: open.map(defectRow),

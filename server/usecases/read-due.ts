@@ -36,7 +36,9 @@ const COLUMNS = {
   description: assets.description,
   place: assets.place,
   intervalTitle: intervals.title,
+  assetType: assets.assetType,
   checklist: intervals.checklist,
+  definition: intervals.definition,
   lastVerdict: lastResults.overall,
 };
 
@@ -54,7 +56,8 @@ export const selectDue = (db: Db) =>
 type Stored = Awaited<ReturnType<typeof selectDue>>[number];
 
 export function dueRow(row: Stored, on: number): DueRow {
-  const { window, number, description, place, intervalTitle, checklist, lastVerdict } = row;
+  const { window, number, description, place, assetType, intervalTitle, checklist } = row;
+  const { definition, lastVerdict } = row;
   const { asset, site, interval, earliest, due, latest, from, lastDone, why } = window;
   const days = {
     earliest: earliest as CivilDate,
@@ -70,7 +73,10 @@ export function dueRow(row: Stored, on: number): DueRow {
     place,
     interval,
     intervalTitle,
+    assetType,
     checklist,
+    keeper: null,
+    minutes: definition.minutes ?? 0,
     earliest: civil(earliest),
     due: civil(due),
     latest: civil(latest),

@@ -8,8 +8,8 @@ import { dayAndMonth } from "./dates.ts";
 import { durationWords } from "./duration-words.ts";
 import type { Messages } from "./messages.tsx";
 
-const DATES = new Set(["date", "deadline", "anchor", "opens", "closed"]);
-const DURATIONS = new Set(["every", "next", "min", "max", "limit"]);
+const DATES = new Set(["date", "deadline", "anchor", "opens", "closed", "start", "read", "until"]);
+const DURATIONS = new Set(["every", "next", "min", "max", "limit", "first", "within", "after"]);
 
 /** Why an asset is due: dates and durations are data in the explanation and words here. */
 export function whyWords(messages: Messages, why: Explanation, today?: CivilDate): string {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { datesOf, day, dueOf, windowOf } from "../../testing/due-records.ts";
-import type { RuleOf } from "../interval-schema.ts";
+import type { RuleOf } from "../rule-schema.ts";
 
 type Rule = RuleOf<"anniversary">;
 const rule = (every: string, within: string, more: Partial<Rule> = {}): Rule => ({

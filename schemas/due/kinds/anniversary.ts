@@ -2,7 +2,8 @@ import type { CivilDate } from "../../shared/ids.ts";
 import type { Explanation } from "../../shared/problem.ts";
 import { formatCivilDate, LAST_CIVIL_DATE } from "../civil.ts";
 import { addDuration, addTimes, type Duration, durationOf } from "../duration.ts";
-import type { RuleOf } from "../interval-schema.ts";
+import { requireDate } from "../require-date.ts";
+import type { RuleOf } from "../rule-schema.ts";
 import type { DoneRecord } from "../window.ts";
 import { fromLastDone } from "./from-record.ts";
 import { explain, facts, type Span } from "./span.ts";
@@ -68,6 +69,38 @@ function sentence(rule: Rule, within: Duration, count: Count, record: DoneRecord
   }
 }
 
+/** The first deadline of a fixed series that lies on or after a day. */
+function deadlineFrom(anchor: CivilDate, every: Duration, day: CivilDate): number {
+  if (day <= anchor) return 0;
+  const cycle = cyclesPast(anchor, every, 1, day);
+  return addTimes(anchor, every, cycle - 1) === day ? cycle - 1 : cycle;
+}
+
+/** Done for the first time: the day itself begins the count, or a fixed series goes on past it. */
+function begin(rule: Rule, every: Duration, day: CivilDate): Count {
+  if (rule.anchor === undefined) return { anchor: day, cycle: 1, turn: "begun", deadline: day };
+  const anchor = requireDate(rule.anchor);
+  const within = durationOf(rule.within);
+  const cycle = deadlineFrom(anchor, every, day);
+  const deadline = addTimes(anchor, every, cycle);
+  const kept = day >= opens(within, deadline);
+  return { anchor, cycle: kept ? cycle + 1 : cycle, turn: "kept", deadline };
+}
+
+/** Of a fixed series and never done: due on its first date from the registration on. */
+export function firstAnniversary(rule: Rule, anchor: string, registered: CivilDate): Span {
+  const every = durationOf(rule.every);
+  const from = requireDate(anchor);
+  const due = addTimes(from, every, deadlineFrom(from, every, registered));
+  return {
+    record: null,
+    earliest: opens(durationOf(rule.within), due),
+    due,
+    latest: rule.late === undefined ? due : addDuration(due, rule.late),
+    why: explain("anniversary-first", { every: rule.every, anchor }),
+  };
+}
+
 /**
  * Every deadline is counted from one anchor, so month ends do not drift. Done inside the window the
  * next is one cycle on; done sooner the count begins anew that day; done late, as the rule says.
@@ -77,7 +110,7 @@ export function anniversary(rule: Rule, days: readonly CivilDate[], record: Done
   const every = durationOf(rule.every);
   const within = durationOf(rule.within);
   const [first = record.on, ...later] = days;
-  let count: Count = { anchor: first, cycle: 1, turn: "begun", deadline: first };
+  let count = begin(rule, every, first);
   for (const day of later) count = next(rule, every, within, count, day);
   const due = addTimes(count.anchor, every, count.cycle);
   return {

@@ -1,7 +1,7 @@
 import type { CivilDate } from "../../shared/ids.ts";
 import { civilDate, civilParts, LAST_CIVIL_DATE, weekday } from "../civil.ts";
 import type { DueCode } from "../codes.ts";
-import type { RuleOf } from "../interval-schema.ts";
+import type { RuleOf } from "../rule-schema.ts";
 import type { DoneRecord } from "../window.ts";
 import { explain, facts, type Span } from "./span.ts";
 

@@ -2,7 +2,7 @@ import type { CivilDate } from "../../shared/ids.ts";
 import type { Explanation } from "../../shared/problem.ts";
 import type { DueCode } from "../codes.ts";
 import { addDuration, subtractDuration } from "../duration.ts";
-import type { RuleOf } from "../interval-schema.ts";
+import type { RuleOf } from "../rule-schema.ts";
 import type { DoneRecord } from "../window.ts";
 import { explain, facts, type Span } from "./span.ts";
 

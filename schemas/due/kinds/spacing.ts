@@ -1,7 +1,7 @@
 import type { CivilDate } from "../../shared/ids.ts";
 import { formatCivilDate } from "../civil.ts";
 import { addDuration } from "../duration.ts";
-import type { RuleOf } from "../interval-schema.ts";
+import type { RuleOf } from "../rule-schema.ts";
 import type { DoneRecord } from "../window.ts";
 import { explain, facts, type Span } from "./span.ts";
 

@@ -1,6 +1,6 @@
 import type { Answer, Answers, Particulars } from "../../checklist/answer-types.ts";
 import type { LimitDefinition, PointDefinition } from "../../checklist/meta-schema.ts";
-import type { IntervalRule } from "../../due/interval-schema.ts";
+import type { IntervalRule } from "../../due/rule-schema.ts";
 import type { PointVerdict } from "../../judge/judgement.ts";
 import type { Parts } from "../../judge/testing/checklists.ts";
 import { roundSignificant } from "../../shared/significant.ts";

@@ -30,7 +30,7 @@ export const expectJudged = (check: JudgedCheck): void => {
 
 export const expectDue = ({ rule, done, due, earliest }: DueCheck): void => {
   const record = { entry: "1", on: day(done), at: null, counts: true, next: {} };
-  const window = computeWindow(rule, [record], day("2000-01-01"));
+  const window = computeWindow(rule, { done: [record], registered: day("2000-01-01") });
   expect(formatCivilDate(window.due)).toBe(due);
   if (earliest !== undefined) expect(formatCivilDate(window.earliest)).toBe(earliest);
 };

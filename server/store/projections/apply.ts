@@ -81,6 +81,14 @@ export function apply(batch: Batch, { entry, leaf }: Sealed): void {
     case "defect-step":
       applyStep(batch, entry, leaf);
       break;
+    case "interval-overridden":
+    case "override-ended":
+    case "calendar-set":
+    case "holidays-set":
+    case "team-set":
+    case "keeper-set":
+    case "time-set":
+    case "particulars-changed":
     case "not-completed":
     case "correction":
       // History alone shows them.

@@ -62,7 +62,7 @@ async function compute(
     for (const { id: interval, checklist, definition } of byType.get(asset.assetType) ?? []) {
       const records = done.get(`${asset.id} ${checklist}`) ?? [];
       const registered = asset.registeredOn as CivilDate;
-      const window = computeWindow(definition.rule, records, registered);
+      const window = computeWindow(definition.rule, { done: records, registered });
       rows.push({ asset: asset.id, interval, site: asset.site, ...window, generation: GENERATION });
     }
   }

@@ -58,6 +58,14 @@ export function keysOf(sealed: readonly Sealed[]) {
       case "defect-step":
         sets.defects.add(entry.body.defect);
         break;
+      case "interval-overridden":
+      case "override-ended":
+      case "calendar-set":
+      case "holidays-set":
+      case "team-set":
+      case "keeper-set":
+      case "time-set":
+      case "particulars-changed":
       case "estate-named":
       case "brought-forward":
       case "status-changed":
