@@ -2,6 +2,7 @@
 export * from "./checklist/answer-name.ts";
 export * from "./checklist/answer-types.ts";
 export * from "./checklist/block-schema.ts";
+export * from "./checklist/expected-minutes.ts";
 export * from "./checklist/guards.ts";
 export * from "./checklist/issue-document.ts";
 export * from "./checklist/limit-schema.ts";

@@ -61,7 +61,7 @@ const dueOf = (bundle: SiteBundle, asset: AssetRow): DueRow[] => {
         assetType: asset.assetType,
         checklist: definition.checklist,
         keeper: null,
-        minutes: definition.minutes ?? 0,
+        minutes: 0,
         earliest: formatCivilDate(window.earliest),
         due: formatCivilDate(window.due),
         latest: formatCivilDate(window.latest),

@@ -19,8 +19,6 @@ export const INTERVAL_SCHEMA = {
       maxItems: 20,
       uniqueItems: true,
     },
-    /** Minutes one check is expected to take; absent: reckoned from its points. */
-    minutes: { type: "integer", minimum: 1, maximum: 1440 },
   },
   required: ["title", "assetType", "checklist", "rule"],
   additionalProperties: false,

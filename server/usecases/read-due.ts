@@ -76,7 +76,7 @@ export function dueRow(row: Stored, on: number): DueRow {
     assetType,
     checklist,
     keeper: null,
-    minutes: definition.minutes ?? 0,
+    minutes: 0,
     earliest: civil(earliest),
     due: civil(due),
     latest: civil(latest),
