@@ -38,7 +38,6 @@ const COLUMNS = {
   intervalTitle: intervals.title,
   assetType: assets.assetType,
   checklist: intervals.checklist,
-  definition: intervals.definition,
   lastVerdict: lastResults.overall,
 };
 
@@ -57,7 +56,7 @@ type Stored = Awaited<ReturnType<typeof selectDue>>[number];
 
 export function dueRow(row: Stored, on: number): DueRow {
   const { window, number, description, place, assetType, intervalTitle, checklist } = row;
-  const { definition, lastVerdict } = row;
+  const { lastVerdict } = row;
   const { asset, site, interval, earliest, due, latest, from, lastDone, why } = window;
   const days = {
     earliest: earliest as CivilDate,
