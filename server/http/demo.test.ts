@@ -18,7 +18,7 @@ import { devices } from "../store/schema/register.ts";
 import { createContext } from "../usecases/context.ts";
 import { ASSETS } from "../usecases/demo/assets.ts";
 import { EXAMPLE_ONLY } from "../usecases/demo/checklists/parts.ts";
-import { KIND_NAMES, KINDS } from "../usecases/demo/kinds.ts";
+import { checkOf, KIND_NAMES, KINDS, OTHERS } from "../usecases/demo/kinds.ts";
 import { findProblems } from "../usecases/find-problems.ts";
 import { judgeFor } from "../usecases/judge-for.ts";
 import { NO_BLOCKS } from "../usecases/known-blocks.ts";
@@ -47,9 +47,10 @@ const numbers = (rows: readonly { number: string }[]) =>
   rows.map(({ number }) => number).toSorted();
 
 describe("the checklists of the demo estate", () => {
-  for (const name of KIND_NAMES) {
+  const names = [...KIND_NAMES, ...(Object.keys(OTHERS) as (keyof typeof OTHERS)[])];
+  for (const name of names) {
     it(`${name} has nothing to mend, cautions first and a basis for every limit`, () => {
-      const { checklist, problems } = findProblems(KINDS[name].document, NO_BLOCKS);
+      const { checklist, problems } = findProblems(checkOf(name).document, NO_BLOCKS);
       expect(problems).toEqual([]);
       expect(checklist?.cautions?.[0]).toBe(EXAMPLE_ONLY);
       const limits = Object.values(checklist?.properties ?? {}).flatMap((one) => one.limits ?? []);
@@ -73,12 +74,13 @@ describe("the demo estate", () => {
       expect(await signIn(server, name)).toMatch(/^rb_session=/);
     const places = await read<{ rows: PlaceRow[] }>("/api/places");
     const sites = places.rows.filter(({ level }) => level === "site").map(({ code }) => code);
-    expect(sites).toEqual(["1", "4", "7"]);
+    expect(sites).toEqual(["1", "4", "5", "7", "8"]);
   });
 
   it("has a few overdue and a few due today", async () => {
     const due = await read<Page<DueRow>>("/api/due?limit=200");
-    expect(due.rows).toHaveLength(ASSETS.length);
+    const checks = ASSETS.map(({ kind }) => 1 + KINDS[kind].others.length);
+    expect(due.rows).toHaveLength(checks.reduce((sum, one) => sum + one));
     expect(numbers(due.rows.filter(({ status }) => status === "overdue"))).toEqual([
       "4012",
       "4059",

@@ -1,4 +1,9 @@
-import { getTableConfig, type SQLiteColumn, type SQLiteTable } from "drizzle-orm/sqlite-core";
+import {
+  getTableConfig,
+  type SQLiteColumn,
+  SQLiteSyncDialect,
+  type SQLiteTable,
+} from "drizzle-orm/sqlite-core";
 
 const columnSql = (column: SQLiteColumn): string =>
   [
@@ -23,7 +28,11 @@ export function tableSql(table: SQLiteTable): readonly string[] {
     `create table "${name}" (${[...columns.map(columnSql), ...keys].join(", ")})${tail}`,
     ...indexes.map(({ config }) => {
       const on = config.columns.filter((column): column is SQLiteColumn => "name" in column);
-      return `create index "${config.name}" on "${name}" (${list(on)})`;
+      const only = config.where && new SQLiteSyncDialect().sqlToQuery(config.where).sql;
+      // The name of the table has no place in the condition of its own index.
+      const where = only ? ` where ${only.replaceAll(`"${name}".`, "")}` : "";
+      const unique = config.unique ? "unique " : "";
+      return `create ${unique}index "${config.name}" on "${name}" (${list(on)})${where}`;
     }),
   ];
 }

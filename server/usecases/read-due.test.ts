@@ -1,9 +1,11 @@
 import type { DueStatus, SignedEntry } from "@roundbook/schemas";
 import { sql } from "drizzle-orm";
 import { expect, it } from "vitest";
+import { windows } from "../store/schema/due.ts";
+import { hasStatus } from "./due-filter.ts";
 import { readAssets } from "./read-assets.ts";
 import { readBundle } from "./read-bundle.ts";
-import { countDue, readDue } from "./read-due.ts";
+import { countDue, readDue, selectDue } from "./read-due.ts";
 import { Refusal } from "./refusal.ts";
 import { sealEntries } from "./seal-entries.ts";
 import { BAD, GOOD, testEstate } from "./testing/estate.ts";
@@ -118,16 +120,13 @@ it("a site's bundle holds its register, windows, checklists, last results and op
 
 it("the due list is read by its index alone: nothing is scanned, nothing is sorted", async () => {
   const { db } = (await testEstate()).ctx.store;
-  const plan = await db.all<{ detail: string }>(
-    sql`explain query plan select windows.due, assets.number, intervals.title, last_results.overall
-        from windows join assets on assets.id = windows.asset
-        join intervals on intervals.id = windows.interval
-        left join last_results on last_results.asset = windows.asset
-          and last_results.checklist = intervals.checklist
-        where windows.site = 's' and windows.due < 20000 and windows.latest < 20000
-          and (windows.due, windows.asset, windows.interval) > (1, 'a', 'b')
-        order by windows.due, windows.asset, windows.interval limit 51`,
-  );
+  const page = selectDue(db)
+    .where(
+      sql`${windows.site} = 's' and ${hasStatus("overdue", 20_000)} and (${windows.due}, ${windows.id}) > (1, 1)`,
+    )
+    .orderBy(windows.due, windows.id)
+    .limit(51);
+  const plan = await db.all<{ detail: string }>(sql`explain query plan ${page.getSQL()}`);
   const steps = plan.map(({ detail }) => detail);
   expect(steps[0]).toMatch(/SEARCH windows USING .*INDEX windows_by_site/);
   expect(steps.filter((step) => /SCAN|TEMP B-TREE/.test(step))).toEqual([]);

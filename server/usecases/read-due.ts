@@ -41,13 +41,19 @@ const COLUMNS = {
   lastVerdict: lastResults.overall,
 };
 
+/**
+ * The interval of a window, and the generation of it that readers see. The plus keeps the few
+ * intervals from leading the many windows, which are read in the order of their index.
+ */
+const isSeen = sql`${intervals.id} = +${windows.interval} and ${intervals.generation} = +${windows.generation}`;
+
 /** Windows with what a row of the due list shows beside them; led by the windows. */
 export const selectDue = (db: Db) =>
   db
     .select(COLUMNS)
     .from(windows)
     .innerJoin(assets, eq(assets.id, windows.asset))
-    .innerJoin(intervals, eq(intervals.id, windows.interval))
+    .innerJoin(intervals, isSeen)
     .leftJoin(
       lastResults,
       and(eq(lastResults.asset, windows.asset), eq(lastResults.checklist, intervals.checklist)),
@@ -58,6 +64,11 @@ export function dueRow(row: Stored, on: number): DueRow {
   const { window, number, description, place, assetType, intervalTitle, checklist } = row;
   const { lastVerdict } = row;
   const { asset, site, interval, earliest, due, latest, from, lastDone, why } = window;
+  const { state, stateFrom, reopens, keeper } = window;
+  const closure =
+    state === null || state === "undecided" || stateFrom === null || reopens === null
+      ? undefined
+      : { status: state, from: stateFrom as CivilDate, reopens: reopens as CivilDate };
   const days = {
     earliest: earliest as CivilDate,
     due: due as CivilDate,
@@ -74,15 +85,33 @@ export function dueRow(row: Stored, on: number): DueRow {
     intervalTitle,
     assetType,
     checklist,
-    keeper: null,
+    keeper,
     minutes: 0,
     earliest: civil(earliest),
     due: civil(due),
     latest: civil(latest),
-    status: statusOn({ ...days, from, why }, on as CivilDate),
+    status: statusOn(
+      {
+        ...days,
+        from,
+        why,
+        ...(closure === undefined ? {} : { closure }),
+        ...(state === "undecided" ? { undecided: true } : {}),
+      },
+      on as CivilDate,
+    ),
     lastDone: lastDone === null ? null : civil(lastDone),
     lastVerdict,
     why,
+    ...(closure === undefined
+      ? {}
+      : {
+          closure: {
+            status: closure.status,
+            from: civil(closure.from),
+            reopens: civil(closure.reopens),
+          },
+        }),
   };
 }
 
@@ -90,7 +119,7 @@ export async function dayAsked(ctx: Context, on?: string, site?: string): Promis
   return dayOf(on ?? civilNow(ctx, await estateZone(ctx, site)));
 }
 
-/** Keyset by (due, asset, interval): a page costs the same however far down the list it lies. */
+/** Keyset by (due, id): a page costs the same however far down the list it lies. */
 export async function readDue(ctx: Context, asked: DueAsked): Promise<Page<DueRow>> {
   const { db } = ctx.store;
   const on = await dayAsked(ctx, asked.on, asked.site);
@@ -98,24 +127,22 @@ export async function readDue(ctx: Context, asked: DueAsked): Promise<Page<DueRo
   const words = await findWords(db, asked.q);
   // Led by the few assets that match, the index of due dates must not offer itself for the order.
   const due = words.few ? sql`+${windows.due}` : sql`${windows.due}`;
-  const after = asked.cursor && decodeCursor(asked.cursor, ["number", "string", "string"]);
+  const after = asked.cursor && decodeCursor(asked.cursor, ["number", "number"]);
   const stored = await selectDue(db)
     .where(
       and(
         asked.site === undefined ? undefined : eq(windows.site, asked.site),
         asked.status === undefined ? undefined : hasStatus(asked.status, on),
         words.where,
-        after
-          ? sql`(${due}, ${windows.asset}, ${windows.interval}) > (${after[0]}, ${after[1]}, ${after[2]})`
-          : undefined,
+        after ? sql`(${due}, ${windows.id}) > (${after[0]}, ${after[1]})` : undefined,
       ),
     )
-    .orderBy(due, windows.asset, windows.interval)
+    .orderBy(due, windows.id)
     .limit(size + 1);
   return pageOf(
     stored,
     size,
-    ({ window }) => [window.due, window.asset, window.interval],
+    ({ window }) => [window.due, window.id],
     (row) => dueRow(row, on),
   );
 }
@@ -136,7 +163,11 @@ export async function countDue(
   const words = await findWords(db, asked.q);
   const count = async (state: SQL | undefined): Promise<number> => {
     const site = asked.site === undefined ? undefined : eq(windows.site, asked.site);
-    const query = db.select({ asset: windows.asset }).from(windows).$dynamic();
+    const query = db
+      .select({ asset: windows.asset })
+      .from(windows)
+      .innerJoin(intervals, isSeen)
+      .$dynamic();
     if (words.where) query.innerJoin(assets, eq(assets.id, windows.asset));
     return (await query.where(and(site, state, words.where)).limit(COUNTED + 1)).length;
   };

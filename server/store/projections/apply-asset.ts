@@ -4,7 +4,7 @@ import { numberKey, numberOrder, wordsOf } from "../words.ts";
 import type { Batch } from "./batch.ts";
 import { latestDayOf, whenDone } from "./when-done.ts";
 
-type At<K extends "registered" | "brought-forward" | "status-changed"> = {
+type At<K extends "registered" | "brought-forward" | "status-changed" | "particulars-changed"> = {
   readonly entry: EntryOf<K>;
   readonly leaf: SealedLeaf;
 };
@@ -31,6 +31,9 @@ export function applyRegistered(batch: Batch, { entry, leaf }: At<"registered">)
     site: batch.places.get(body.place)?.site ?? body.place,
     place: body.place,
     particulars: body.particulars,
+    particularsOn: registeredOn,
+    particularsAt: statusAt ?? -1,
+    particularsEntry: entry.id,
     serial: body.serial ?? null,
     status: "in-service",
     statusOn: registeredOn,
@@ -59,6 +62,7 @@ export function applyBroughtForward(batch: Batch, { entry, leaf }: At<"brought-f
     counts: false,
     broughtForward: true,
     next: {},
+    readings: {},
     seq: leaf.seq,
   });
   applySource(batch, entry.id, asset, body.source);
@@ -71,9 +75,33 @@ export function applyStatus(batch: Batch, { entry, leaf }: At<"status-changed">)
   if (row === undefined) return;
   const { on, at: instant } = whenDone(entry, leaf);
   const at = instant ?? -1;
+  const { id: asset } = row;
+  batch.statuses.put({ entry: entry.id, asset, status: entry.body.status, on, at: instant });
+  batch.dueAssets.add(asset);
   const sooner = on - row.statusOn || at - row.statusAt || (entry.id < row.statusEntry ? -1 : 1);
   if (sooner < 0) return;
   const { status } = entry.body;
   batch.assets.put({ ...row, status, statusOn: on, statusAt: at, statusEntry: entry.id });
+}
+
+/** The latest word on an asset stands, in whatever order the entries arrive. */
+export function applyParticulars(batch: Batch, { entry, leaf }: At<"particulars-changed">): void {
+  const row = entry.asset === null ? undefined : batch.assets.get(entry.asset);
+  if (row === undefined) return;
+  const { on, at: instant } = whenDone(entry, leaf);
+  const at = instant ?? -1;
+  const { particulars, modified } = entry.body;
+  if (modified === true)
+    batch.events.put({ entry: entry.id, asset: row.id, kind: "modified", on, at: instant });
   batch.dueAssets.add(row.id);
+  const sooner =
+    on - row.particularsOn || at - row.particularsAt || (entry.id < row.particularsEntry ? -1 : 1);
+  if (sooner < 0) return;
+  batch.assets.put({
+    ...row,
+    particulars,
+    particularsOn: on,
+    particularsAt: at,
+    particularsEntry: entry.id,
+  });
 }

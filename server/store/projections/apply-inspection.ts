@@ -58,6 +58,7 @@ export function applyInspection(
     next: Object.fromEntries(
       Object.entries(judgement.scores).map(([score, { next }]) => [score, next]),
     ),
+    readings: readingsOf(body.answers),
     seq,
   });
   applyLast(batch, inspected);

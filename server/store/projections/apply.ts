@@ -1,14 +1,25 @@
 import type { EntryOf, SealedLeaf } from "@roundbook/schemas";
 import { dayOf, type Sealed } from "../append-log.ts";
-import { applyBroughtForward, applyRegistered, applyStatus } from "./apply-asset.ts";
+import {
+  applyBroughtForward,
+  applyParticulars,
+  applyRegistered,
+  applyStatus,
+} from "./apply-asset.ts";
+import { applyOverride, applyOverrideEnd } from "./apply-due.ts";
 import {
   applyAssetType,
+  applyCalendar,
   applyDevice,
+  applyHolidays,
   applyInterval,
   applyIntervalEnd,
   applyIssued,
+  applyKeeper,
   applyPerson,
   applyPlace,
+  applyTeam,
+  applyTime,
   applyWithdrawn,
 } from "./apply-estate.ts";
 import { applyInspection, applyResult } from "./apply-inspection.ts";
@@ -21,6 +32,11 @@ import { whenDone } from "./when-done.ts";
  */
 function applyStep(batch: Batch, entry: EntryOf<"defect-step">, leaf: SealedLeaf): void {
   const defect = batch.defects.get(entry.body.defect);
+  if (entry.body.step === "repaired" && entry.asset !== null) {
+    const { on, at } = whenDone(entry, leaf);
+    batch.events.put({ entry: entry.id, asset: entry.asset, kind: "repaired", on, at });
+    batch.dueAssets.add(entry.asset);
+  }
   if (defect === undefined || !defect.open) return;
   const { step, until } = entry.body;
   const { on, at } = whenDone(entry, leaf);
@@ -82,13 +98,29 @@ export function apply(batch: Batch, { entry, leaf }: Sealed): void {
       applyStep(batch, entry, leaf);
       break;
     case "interval-overridden":
+      applyOverride(batch, { entry, leaf });
+      break;
     case "override-ended":
+      applyOverrideEnd(batch, { entry, leaf });
+      break;
     case "calendar-set":
+      applyCalendar(batch, { entry, seq });
+      break;
     case "holidays-set":
+      applyHolidays(batch, { entry, seq });
+      break;
     case "team-set":
+      applyTeam(batch, { entry, seq });
+      break;
     case "keeper-set":
+      applyKeeper(batch, { entry, seq });
+      break;
     case "time-set":
+      applyTime(batch, { entry, seq });
+      break;
     case "particulars-changed":
+      applyParticulars(batch, { entry, leaf });
+      break;
     case "not-completed":
     case "correction":
       // History alone shows them.

@@ -1,10 +1,11 @@
 import type { EntryOf, SealedLeaf } from "@roundbook/schemas";
-import { and, asc, eq, or, type SQL } from "drizzle-orm";
+import { and, asc, eq, or, type SQL, sql } from "drizzle-orm";
 import { among } from "../among.ts";
 import type { Sealed } from "../append-log.ts";
 import type { Db } from "../db.ts";
+import { calendars, holidays, keepers, teams, times } from "../schema/calendars.ts";
 import { counters, defects } from "../schema/defects.ts";
-import { lastResults, results } from "../schema/due.ts";
+import { events, lastResults, overrides, results, statuses } from "../schema/due.ts";
 import { estate } from "../schema/estate.ts";
 import { entries, entryDocs } from "../schema/log.ts";
 import {
@@ -39,12 +40,23 @@ export class Batch {
   readonly lastResults = new Shelf(lastResults, (row) => lastKey(row.asset, row.checklist));
   readonly defects = new Shelf(defects, (row) => row.id);
   readonly counters = new Shelf(counters, (row) => row.name);
+  readonly events = new Shelf(events, (row) => row.entry);
+  readonly statuses = new Shelf(statuses, (row) => row.entry);
+  readonly overrides = new Shelf(overrides, (row) => overrideKey(row.asset, row.interval));
+  readonly calendars = new Shelf(calendars, (row) => row.site);
+  readonly holidays = new Shelf(holidays, (row) => `${row.region} ${row.year}`);
+  readonly teams = new Shelf(teams, (row) => row.id);
+  readonly keepers = new Shelf(keepers, (row) => row.place);
+  readonly times = new Shelf(times, (row) => row.person);
   estateName: string | null = null;
-  /** Intervals that ended. */
-  readonly ended = new Set<string>();
-  /** Assets whose windows are to be computed again, and types all of whose assets are. */
+  /** Intervals that ended, with the entry that says so. */
+  readonly endedAt = new Map<string, number>();
+  /** Assets whose windows are to be computed again. */
   readonly dueAssets = new Set<string>();
-  readonly dueTypes = new Set<string>();
+  /** Intervals, sites and regions all of whose windows are, with the entry that asks for it. */
+  readonly dueIntervals = new Map<string, number>();
+  readonly dueSites = new Map<string, number>();
+  readonly dueRegions = new Map<string, number>();
   /** Inspections whose samples have got results, with those results and judged with them. */
   readonly resulted = new Map<string, Sealed<"inspection">>();
   /** Id of the open defect by asset, checklist and point. */
@@ -64,7 +76,9 @@ export class Batch {
     await read(asked.devices, (keys) => this.devices.load(tx, among(devices.id, keys)));
     await read(asked.places, (keys) => this.places.load(tx, among(places.id, keys)));
     await read(asked.types, (keys) => this.assetTypes.load(tx, among(assetTypes.name, keys)));
-    await read(asked.intervals, (keys) => this.intervals.load(tx, among(intervals.id, keys)));
+    // They are few, and one may cover any other.
+    if (asked.intervals) await this.intervals.load(tx, sql`true`);
+    await read(asked.overridden, (keys) => this.overrides.load(tx, among(overrides.asset, keys)));
     await read(asked.checklists, (keys) => this.checklists.load(tx, among(checklists.id, keys)));
     await read(asked.documents, (keys) =>
       this.checklistDocs.load(tx, among(checklistDocs.hash, keys)),
@@ -134,7 +148,8 @@ export class Batch {
     await this.checklists.flush(tx);
     await this.checklistDocs.flush(tx);
     await this.intervals.flush(tx);
-    if (this.ended.size > 0) await tx.delete(intervals).where(among(intervals.id, this.ended));
+    if (this.endedAt.size > 0)
+      await tx.delete(intervals).where(among(intervals.id, this.endedAt.keys()));
     await this.assets.flush(tx);
     await this.assetWords.flush(tx);
     await this.sources.flush(tx);
@@ -142,10 +157,19 @@ export class Batch {
     await this.lastResults.flush(tx);
     await this.defects.flush(tx);
     await this.counters.flush(tx);
+    await this.events.flush(tx);
+    await this.statuses.flush(tx);
+    await this.overrides.flush(tx);
+    await this.calendars.flush(tx);
+    await this.holidays.flush(tx);
+    await this.teams.flush(tx);
+    await this.keepers.flush(tx);
+    await this.times.flush(tx);
   }
 }
 
 export const issueKey = (id: string, issue: number): string => `${id} ${issue}`;
+export const overrideKey = (asset: string, interval: string): string => `${asset} ${interval}`;
 export const lastKey = (asset: string, checklist: string): string => `${asset} ${checklist}`;
 export const defectKey = (asset: string, checklist: string, point: string): string =>
   `${asset} ${checklist} ${point}`;

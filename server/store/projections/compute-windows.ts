@@ -1,95 +1,122 @@
-import { type CivilDate, computeWindow, type DoneRecord } from "@roundbook/schemas";
-import { and, eq, gt } from "drizzle-orm";
+import { type CivilDate, computeWindow, type DueFacts, type DueWindow } from "@roundbook/schemas";
 import { among } from "../among.ts";
 import type { Db } from "../db.ts";
 import { insertRows } from "../insert-rows.ts";
-import { results, windows } from "../schema/due.ts";
-import { assets, intervals } from "../schema/register.ts";
+import { windows } from "../schema/due.ts";
+import type { assets } from "../schema/register.ts";
+import { type Known, readCalendars, readKeepers, readKnown } from "./read-facts.ts";
+import { readIntervalRows, type Variant, variantsByType } from "./variants.ts";
 
-type IntervalRow = typeof intervals.$inferSelect;
-type Due = Pick<
+export type DueAsset = Pick<
   typeof assets.$inferSelect,
-  "id" | "assetType" | "site" | "status" | "registeredOn"
+  "id" | "assetType" | "site" | "place" | "status" | "registeredOn" | "particulars"
 >;
 
-/** All windows are computed in one go, so there is one generation. */
-const GENERATION = 1;
-const ASSETS_AT_ONCE = 2000;
-const COLUMNS = {
-  id: assets.id,
-  assetType: assets.assetType,
-  site: assets.site,
-  status: assets.status,
-  registeredOn: assets.registeredOn,
-};
+type WindowRow = typeof windows.$inferInsert;
 
-async function readIntervals(tx: Db): Promise<ReadonlyMap<string, readonly IntervalRow[]>> {
-  const byType = new Map<string, IntervalRow[]>();
-  for (const row of await tx.select().from(intervals)) {
-    const rows = byType.get(row.assetType) ?? [];
-    rows.push(row);
-    byType.set(row.assetType, rows);
-  }
-  return byType;
+const ASSETS_AT_ONCE = 2000;
+
+/** Which checklist reads the meter of a rule. */
+const meteredBy = ({ definition: { rule, checklist } }: Variant): readonly string[] =>
+  rule.kind === "on-usage" ? [rule.checklist ?? checklist] : [];
+
+function stateOf({
+  undecided,
+  closure,
+}: DueWindow): Pick<WindowRow, "state" | "stateFrom" | "reopens"> {
+  if (closure !== undefined)
+    return { state: closure.status, stateFrom: closure.from, reopens: closure.reopens };
+  return { state: undecided ? "undecided" : null, stateFrom: null, reopens: null };
 }
 
-async function readDone(
+function factsOf(asset: DueAsset, variant: Variant, known: Known): DueFacts {
+  const { interval, definition } = variant;
+  const { checklist, rule } = definition;
+  const override = known.override(asset.id, interval);
+  return {
+    done: known.done(asset.id, checklist),
+    registered: asset.registeredOn as CivilDate,
+    events: known.events(asset.id),
+    particulars: asset.particulars,
+    ...(rule.kind === "on-usage"
+      ? { meter: known.meter(asset.id, rule.checklist ?? checklist, rule.point) }
+      : {}),
+    ...(override === undefined ? {} : { override }),
+  };
+}
+
+/** Reads once what every computation of windows needs beside its assets. */
+export async function windowMaker(tx: Db, only?: (variant: Variant) => boolean) {
+  const byType = variantsByType(await readIntervalRows(tx));
+  const calendarOf = await readCalendars(tx);
+  const keeperOf = await readKeepers(tx);
+  const metered = new Set([...byType.values()].flat().flatMap(meteredBy));
+
+  const rowsOf = (asset: DueAsset, known: Known): WindowRow[] => {
+    // Nothing more is due of what is retired.
+    if (asset.status === "retired") return [];
+    const calendar = calendarOf(asset.site);
+    const variants = byType.get(asset.assetType) ?? [];
+    return (only === undefined ? variants : variants.filter(only)).map((variant) => {
+      const facts = factsOf(asset, variant, known);
+      const window = computeWindow(
+        variant.definition.rule,
+        calendar === undefined ? facts : { ...facts, calendar },
+      );
+      const { earliest, due, latest, from, lastDone, why } = window;
+      return {
+        asset: asset.id,
+        interval: variant.interval,
+        generation: variant.generation,
+        site: asset.site,
+        place: asset.place,
+        assetType: asset.assetType,
+        keeper: keeperOf(asset.place),
+        ...{ earliest, due, latest, from, lastDone, why },
+        ...stateOf(window),
+      };
+    });
+  };
+
+  return async (list: readonly DueAsset[]): Promise<void> => {
+    for (let start = 0; start < list.length; start += ASSETS_AT_ONCE) {
+      const some = list.slice(start, start + ASSETS_AT_ONCE);
+      const ids = some.map(({ id }) => id);
+      const known = await readKnown(tx, ids, metered);
+      const rows = some.flatMap((asset) => rowsOf(asset, known));
+      await writeWindows(tx, ids, rows, only === undefined);
+    }
+  };
+}
+
+const keyOf = ({ asset, interval, generation }: WindowRow): string =>
+  `${asset} ${interval} ${generation}`;
+
+/** A window keeps its id while there is one: the place in a list that somebody is reading. */
+async function writeWindows(
   tx: Db,
   ids: readonly string[],
-): Promise<ReadonlyMap<string, DoneRecord[]>> {
-  const done = new Map<string, DoneRecord[]>();
-  for (const row of await tx.select().from(results).where(among(results.asset, ids))) {
-    const key = `${row.asset} ${row.checklist}`;
-    const records = done.get(key) ?? [];
-    const { entry, on, at, counts, next, broughtForward } = row;
-    records.push({ entry, on: on as CivilDate, at, counts, next, broughtForward });
-    done.set(key, records);
-  }
-  return done;
-}
-
-async function compute(
-  tx: Db,
-  due: readonly Due[],
-  byType: ReadonlyMap<string, readonly IntervalRow[]>,
+  rows: readonly WindowRow[],
+  all: boolean,
 ): Promise<void> {
-  const ids = due.map((asset) => asset.id);
-  const done = await readDone(tx, ids);
-  const rows: (typeof windows.$inferInsert)[] = [];
-  for (const asset of due) {
-    // Nothing more is due of what is retired.
-    if (asset.status === "retired") continue;
-    for (const { id: interval, checklist, definition } of byType.get(asset.assetType) ?? []) {
-      const records = done.get(`${asset.id} ${checklist}`) ?? [];
-      const registered = asset.registeredOn as CivilDate;
-      const window = computeWindow(definition.rule, { done: records, registered });
-      rows.push({ asset: asset.id, interval, site: asset.site, ...window, generation: GENERATION });
-    }
-  }
-  await tx.delete(windows).where(among(windows.asset, ids));
-  await insertRows(tx, windows, rows);
+  const { id, asset, interval, generation } = windows;
+  const before = await tx
+    .select({ id, asset, interval, generation })
+    .from(windows)
+    .where(among(asset, ids));
+  const known = new Map(before.map((row) => [keyOf(row as WindowRow), row.id]));
+  const kept = rows.map((row) => {
+    const key = keyOf(row);
+    const same = known.get(key);
+    known.delete(key);
+    return same === undefined ? row : { ...row, id: same };
+  });
+  if (all && known.size > 0) await tx.delete(windows).where(among(windows.id, known.values()));
+  await insertRows(tx, windows, kept, "replace");
 }
 
 /** Computes the windows of these assets again, from everything known about them. */
-export async function computeWindows(tx: Db, all: readonly Due[]): Promise<void> {
-  const byType = await readIntervals(tx);
-  for (let from = 0; from < all.length; from += ASSETS_AT_ONCE)
-    await compute(tx, all.slice(from, from + ASSETS_AT_ONCE), byType);
-}
-
-/** The same for every asset of a type, in batches: memory stays flat. */
-export async function computeTypeWindows(tx: Db, assetType: string): Promise<void> {
-  const byType = await readIntervals(tx);
-  for (let last = ""; ; ) {
-    const due = await tx
-      .select(COLUMNS)
-      .from(assets)
-      .where(and(eq(assets.assetType, assetType), gt(assets.id, last)))
-      .orderBy(assets.id)
-      .limit(ASSETS_AT_ONCE);
-    await compute(tx, due, byType);
-    const final = due.at(-1);
-    if (final === undefined || due.length < ASSETS_AT_ONCE) return;
-    last = final.id;
-  }
+export async function computeWindows(tx: Db, list: readonly DueAsset[]): Promise<void> {
+  const make = await windowMaker(tx);
+  await make(list);
 }

@@ -7,7 +7,10 @@ export function keysOf(sealed: readonly Sealed[]) {
     devices: new Set<string>(),
     places: new Set<string>(),
     types: new Set<string>(),
-    intervals: new Set<string>(),
+    /** Whether any interval may be touched. */
+    intervals: false,
+    /** Assets that were given rules of their own. */
+    overridden: new Set<string>(),
     checklists: new Set<string>(),
     documents: new Set<string>(),
     assets: new Set<string>(),
@@ -36,10 +39,18 @@ export function keysOf(sealed: readonly Sealed[]) {
       case "checklist-issued":
       case "checklist-withdrawn":
         sets.checklists.add(entry.body.checklist.id);
+        sets.intervals = true;
         break;
       case "interval-set":
       case "interval-ended":
-        sets.intervals.add(entry.body.interval);
+        sets.intervals = true;
+        break;
+      case "interval-overridden":
+      case "override-ended":
+        if (entry.asset !== null) sets.overridden.add(entry.asset);
+        break;
+      case "keeper-set":
+        sets.places.add(entry.body.place);
         break;
       case "registered":
         sets.places.add(entry.body.place);
@@ -58,12 +69,9 @@ export function keysOf(sealed: readonly Sealed[]) {
       case "defect-step":
         sets.defects.add(entry.body.defect);
         break;
-      case "interval-overridden":
-      case "override-ended":
       case "calendar-set":
       case "holidays-set":
       case "team-set":
-      case "keeper-set":
       case "time-set":
       case "particulars-changed":
       case "estate-named":

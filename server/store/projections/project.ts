@@ -2,7 +2,8 @@ import type { Sealed } from "../append-log.ts";
 import type { Db } from "../db.ts";
 import { apply } from "./apply.ts";
 import { Batch } from "./batch.ts";
-import { computeTypeWindows, computeWindows } from "./compute-windows.ts";
+import { computeWindows } from "./compute-windows.ts";
+import { workOutBatch } from "./work-out.ts";
 
 /**
  * Takes sealed entries into the projections, in the transaction that sealed them. Windows follow
@@ -14,7 +15,7 @@ export async function project(tx: Db, sealed: readonly Sealed[]): Promise<void> 
   // Entries of an asset that was never registered leave no row, and nothing is due of it.
   const assets = [...batch.dueAssets].flatMap((id) => batch.assets.get(id) ?? []);
   if (assets.length > 0) await computeWindows(tx, assets);
-  for (const assetType of batch.dueTypes) await computeTypeWindows(tx, assetType);
+  await workOutBatch(tx, batch);
 }
 
 /** The same without due windows, for whoever computes them all afterwards. */

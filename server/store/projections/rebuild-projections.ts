@@ -3,10 +3,9 @@ import { asc, gt } from "drizzle-orm";
 import type { Sealed } from "../append-log.ts";
 import type { Db } from "../db.ts";
 import { entryDocs } from "../schema/log.ts";
-import { intervals } from "../schema/register.ts";
-import { computeTypeWindows } from "./compute-windows.ts";
 import { take } from "./project.ts";
 import { emptyProjections } from "./tables.ts";
+import { computeAllWindows, settleIntervals } from "./work-out.ts";
 
 const ENTRIES_AT_ONCE = 500;
 
@@ -29,8 +28,7 @@ export async function rebuildProjections(tx: Db): Promise<number> {
     if (docs.length < ENTRIES_AT_ONCE) break;
     await setImmediate();
   }
-  // Only a type with an interval has windows.
-  const types = await tx.selectDistinct({ assetType: intervals.assetType }).from(intervals);
-  for (const { assetType } of types) await computeTypeWindows(tx, assetType);
+  await settleIntervals(tx);
+  await computeAllWindows(tx);
   return last;
 }

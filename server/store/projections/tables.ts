@@ -1,8 +1,18 @@
 import { createHash } from "node:crypto";
 import { getTableName, sql } from "drizzle-orm";
 import type { Db } from "../db.ts";
+import { calendars, holidays, keepers, teams, times } from "../schema/calendars.ts";
 import { counters, defects } from "../schema/defects.ts";
-import { lastResults, results, windows } from "../schema/due.ts";
+import {
+  covered,
+  events,
+  lastResults,
+  overrides,
+  recomputes,
+  results,
+  statuses,
+  windows,
+} from "../schema/due.ts";
 import {
   assets,
   assetTypes,
@@ -32,12 +42,22 @@ export const PROJECTIONS = [
   results,
   lastResults,
   windows,
+  covered,
+  events,
+  statuses,
+  overrides,
+  recomputes,
+  calendars,
+  holidays,
+  teams,
+  keepers,
+  times,
   defects,
   counters,
 ] as const;
 
 /** Raised when what is derived changes although the tables do not. */
-const RULES = 3;
+const RULES = 4;
 const statements = PROJECTIONS.flatMap(tableSql);
 const VERSION = createHash("sha256")
   .update(`${RULES}\n${statements.join("\n")}`)

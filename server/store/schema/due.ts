@@ -1,5 +1,20 @@
-import type { Explanation, LastResult, OverallVerdict } from "@roundbook/schemas";
-import { index, integer, primaryKey, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import type {
+  AssetStatus,
+  DueEvent,
+  Explanation,
+  IntervalRule,
+  LastResult,
+  OverallVerdict,
+} from "@roundbook/schemas";
+import { isNotNull, isNull } from "drizzle-orm";
+import {
+  index,
+  integer,
+  primaryKey,
+  sqliteTable,
+  text,
+  uniqueIndex,
+} from "drizzle-orm/sqlite-core";
 import { canonicalJson } from "./canonical-json.ts";
 
 /** Projections: what every inspection and date carried in says about due dates. Days since 1970. */
@@ -15,6 +30,8 @@ export const results = sqliteTable(
     counts: integer("counts", { mode: "boolean" }).notNull(),
     broughtForward: integer("brought_forward", { mode: "boolean" }).notNull(),
     next: canonicalJson<Readonly<Record<string, string | null>>>("next").notNull(),
+    /** As entered, by point: what meters showed. */
+    readings: canonicalJson<LastResult["readings"]>("readings").notNull(),
     seq: integer("seq").notNull(),
   },
   (table) => [index("results_by_asset").on(table.asset, table.checklist)],
@@ -38,22 +55,111 @@ export const lastResults = sqliteTable(
 export const windows = sqliteTable(
   "windows",
   {
+    /** Kept while the window is: with the due date it is the place in the due list. */
+    id: integer("id").primaryKey(),
     asset: text("asset").notNull(),
     interval: text("interval").notNull(),
+    /** Readers see the generation of the interval; another is being worked out or left over. */
+    generation: integer("generation").notNull(),
     site: text("site").notNull(),
+    place: text("place").notNull(),
+    assetType: text("asset_type").notNull(),
+    /** Person or team that does the rounds of the place. */
+    keeper: text("keeper"),
     earliest: integer("earliest").notNull(),
     due: integer("due").notNull(),
     latest: integer("latest").notNull(),
     /** The entry the window was computed from; null when never done. */
     from: text("from_entry"),
     lastDone: integer("last_done"),
+    /** Null where the dates alone tell the status. */
+    state: text("state").$type<"blocked" | "excused" | "undecided">(),
+    /** Since when it is blocked or excused, and the day that its place reopens. */
+    stateFrom: integer("state_from"),
+    reopens: integer("reopens"),
     why: canonicalJson<Explanation>("why").notNull(),
-    /** Computations of all windows at once are numbered; readers see one generation. */
-    generation: integer("generation").notNull(),
   },
   (table) => [
-    primaryKey({ columns: [table.asset, table.interval] }),
-    index("windows_by_due").on(table.due, table.asset, table.interval),
-    index("windows_by_site").on(table.site, table.due, table.asset, table.interval),
+    uniqueIndex("windows_by_asset").on(table.asset, table.interval, table.generation),
+    index("windows_by_interval").on(table.interval, table.generation),
+    index("windows_by_due").on(table.due),
+    index("windows_by_site").on(table.site, table.due),
+    index("windows_by_place").on(table.place, table.due),
+    index("windows_by_keeper").on(table.keeper, table.due),
+    index("windows_by_type").on(table.assetType, table.due),
+    index("windows_never_done").on(table.due).where(isNull(table.lastDone)),
+    index("windows_with_state").on(table.due).where(isNotNull(table.state)),
   ],
 );
+
+/** What happened to an asset and may ask for a check. */
+export const events = sqliteTable(
+  "events",
+  {
+    entry: text("entry").primaryKey(),
+    asset: text("asset").notNull(),
+    kind: text("kind").$type<Exclude<DueEvent["kind"], "returned">>().notNull(),
+    on: integer("happened_on").notNull(),
+    at: integer("at"),
+  },
+  (table) => [index("events_by_asset").on(table.asset)],
+);
+
+/** Every status an asset was given: that it came back into service is read off their order. */
+export const statuses = sqliteTable(
+  "statuses",
+  {
+    entry: text("entry").primaryKey(),
+    asset: text("asset").notNull(),
+    status: text("status").$type<AssetStatus>().notNull(),
+    on: integer("happened_on").notNull(),
+    at: integer("at"),
+  },
+  (table) => [index("statuses_by_asset").on(table.asset)],
+);
+
+/** The last word on the rule of one asset by one interval; without a rule it follows the interval's. */
+export const overrides = sqliteTable(
+  "overrides",
+  {
+    asset: text("asset").notNull(),
+    interval: text("interval").notNull(),
+    rule: canonicalJson<IntervalRule>("rule"),
+    reason: text("reason").notNull(),
+    until: integer("until"),
+    on: integer("said_on").notNull(),
+    at: integer("at").notNull(),
+    entry: text("entry").notNull(),
+  },
+  (table) => [primaryKey({ columns: [table.asset, table.interval] })],
+);
+
+/** Inspections of a longer check that stood for a shorter one; of the generation of the windows. */
+export const covered = sqliteTable(
+  "covered",
+  {
+    asset: text("asset").notNull(),
+    entry: text("entry").notNull(),
+    /** Of the shorter check. */
+    interval: text("interval").notNull(),
+    generation: integer("generation").notNull(),
+    on: integer("done_on").notNull(),
+  },
+  (table) => [
+    primaryKey({ columns: [table.asset, table.entry, table.interval, table.generation] }),
+  ],
+);
+
+/** What the background works at, each piece resumed where it stopped. */
+export const recomputes = sqliteTable("recomputes", {
+  /** Sequence number of the entry that asks for it, and so the generation of its windows. */
+  id: integer("id").primaryKey(),
+  /** A new generation of intervals; the windows of sites in place; rows that nobody sees any more. */
+  kind: text("kind").$type<"intervals" | "sites" | "sweep">().notNull(),
+  /** Intervals, or sites. */
+  subjects: canonicalJson<readonly string[]>("subjects").notNull(),
+  /** The last asset that is done. */
+  last: text("last").notNull(),
+  done: integer("done").notNull(),
+  of: integer("total").notNull(),
+});

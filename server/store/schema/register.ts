@@ -75,6 +75,11 @@ export const checklistDocs = sqliteTable("checklist_docs", {
   document: canonicalJson<Checklist>("document").notNull(),
 });
 
+export interface PendingInterval {
+  readonly definition: IntervalDefinition;
+  readonly generation: number;
+}
+
 export const intervals = sqliteTable(
   "intervals",
   {
@@ -83,6 +88,10 @@ export const intervals = sqliteTable(
     checklist: text("checklist").notNull(),
     title: text("title").notNull(),
     definition: canonicalJson<IntervalDefinition>("definition").notNull(),
+    /** Of the windows that readers see, numbered by the entry that asked for them; 0: none yet. */
+    generation: integer("generation").notNull(),
+    /** What its windows are being worked out for. */
+    pending: canonicalJson<PendingInterval>("pending"),
     seq: integer("seq").notNull(),
   },
   (table) => [index("intervals_by_type").on(table.assetType)],
@@ -102,6 +111,10 @@ export const assets = sqliteTable(
     site: text("site").notNull(),
     place: text("place").notNull(),
     particulars: canonicalJson<Particulars>("particulars").notNull(),
+    /** Civil date, instant and entry that gave them: a late entry does not undo a later one. */
+    particularsOn: integer("particulars_on").notNull(),
+    particularsAt: integer("particulars_at").notNull(),
+    particularsEntry: text("particulars_entry").notNull(),
     serial: text("serial"),
     status: text("status").$type<AssetStatus>().notNull(),
     /** Civil date, instant and entry that gave the status: a late entry does not undo a later one. */

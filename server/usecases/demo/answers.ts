@@ -1,10 +1,14 @@
 import type { Answers, Particulars } from "@roundbook/schemas";
 import type { DemoAsset } from "./assets.ts";
-import type { KindName } from "./kinds.ts";
+import type { CheckName } from "./kinds.ts";
 import type { Random } from "./random.ts";
 
-/** What an inspection finds: `age` counts inspections back from the last one, which is 0. */
-type Findings = (asset: DemoAsset, age: number, random: Random) => Answers;
+/** How long ago: inspections back from the last one, which is 0, and days. */
+interface Ago {
+  readonly age: number;
+  readonly days: number;
+}
+type Findings = (asset: DemoAsset, ago: Ago, random: Random) => Answers;
 
 const allOk = (...points: readonly string[]): Answers =>
   Object.fromEntries(points.map((point) => [point, "ok" as const]));
@@ -31,23 +35,29 @@ const insulation = (random: Random) =>
     ? { value: 200, unit: "MOhm", comparator: ">" as const }
     : measured(random.whole(40, 190), "MOhm");
 
-const FINDINGS: Readonly<Record<KindName, Findings>> = {
-  extension_lead: (asset, _age, random) => ({
+/** About 300 km a week, each vehicle by its own account. */
+const odometer = ({ number }: DemoAsset, { days }: Ago) => {
+  const today = 38_000 + Number(number.slice(-1)) * 7300;
+  return measured(Math.round(today - days * (38 + Number(number.slice(-1)) * 3)), "km");
+};
+
+const FINDINGS: Readonly<Record<CheckName, Findings>> = {
+  extension_lead: (asset, _ago, random) => ({
     ...allOk("cable", "plug", "label", "polarity"),
     insulation: insulation(random),
     earth_continuity: earth(asset.particulars, asset.number, random),
   }),
-  portable: (asset, _age, random) => ({
+  portable: (asset, _ago, random) => ({
     ...allOk("cord", "plug", "casing", "guard", "works"),
     insulation: insulation(random),
     earth_continuity: earth(asset.particulars, asset.number, random),
   }),
-  ladder: (asset, age, random) => ({
+  ladder: (asset, { age }, random) => ({
     ...allOk("stiles", "rungs", "feet", "joints", "label"),
     ...(asset.particulars.kind === "platform" ? {} : allOk("locks")),
     condition: Math.min(5, 3 + Math.min(1, age) + random.whole(0, 1)),
   }),
-  fire_door: (asset, _age, random) => ({
+  fire_door: (asset, _ago, random) => ({
     ...allOk("latch", "seals", "leaf", "sign"),
     ...(asset.particulars.glazed === true ? allOk("glass") : {}),
     gap_head: measured(random.reading(2.4, 3.5, 1), "mm"),
@@ -55,12 +65,12 @@ const FINDINGS: Readonly<Record<KindName, Findings>> = {
     gap_lock: measured(random.reading(2.4, 3.6, 1), "mm"),
     closing: "closes",
   }),
-  outlet: (asset, _age, random) => ({
+  outlet: (asset, _ago, random) => ({
     ...allOk("tap"),
     hot: measured(random.reading(52.5, 56.5 + (Number(asset.number) % 3), 1), "Cel"),
     cold: measured(random.reading(9, 16.5, 1), "Cel"),
   }),
-  calorifier: (asset, age, random) => ({
+  calorifier: (asset, { age }, random) => ({
     ...allOk("valves"),
     // One of them loses 0.09 °C a month on its way to the limit.
     flow: measured(
@@ -68,6 +78,19 @@ const FINDINGS: Readonly<Record<KindName, Findings>> = {
       "Cel",
     ),
     return_pipe: measured(random.reading(51.5, 54.5, 1), "Cel"),
+  }),
+  vehicle: (asset, ago) => ({
+    ...allOk("tyres", "lights", "leaks"),
+    odometer: odometer(asset, ago),
+  }),
+  vehicle_service: (asset, ago) => ({
+    ...allOk("oil", "brakes", "battery"),
+    odometer: odometer(asset, ago),
+  }),
+  calorifier_yearly: () => allOk("drain", "lagging", "valve"),
+  reopening: (_asset, _ago, random) => ({
+    ...allOk("flushed", "head"),
+    hot: measured(random.reading(52, 57, 1), "Cel"),
   }),
 };
 
@@ -90,7 +113,12 @@ const PLANTED: Readonly<Record<string, Readonly<Record<number, Answers>>>> = {
   "7104": { 0: { valves: "not-ok" } },
 };
 
-export const answersOf = (asset: DemoAsset, age: number, random: Random): Answers => ({
-  ...FINDINGS[asset.kind](asset, age, random),
-  ...PLANTED[asset.number]?.[age],
+export const answersOf = (
+  check: CheckName,
+  asset: DemoAsset,
+  ago: Ago,
+  random: Random,
+): Answers => ({
+  ...FINDINGS[check](asset, ago, random),
+  ...(check === asset.kind ? PLANTED[asset.number]?.[ago.age] : {}),
 });

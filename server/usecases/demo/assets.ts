@@ -36,6 +36,7 @@ const doors = rowsOf<readonly [string, string, string, number, boolean]>(
   (_n, _r, _d, rating, glazed) => ({ rating, glazed }),
 );
 const outlets = rowsOf<readonly [string, string, string]>("outlet", () => ({}));
+const vehicles = rowsOf<readonly [string, string, string]>("vehicle", () => ({}));
 const calorifiers = rowsOf<readonly [string, string, string, number]>(
   "calorifier",
   (_n, _r, _d, volume) => ({ volume }),
@@ -100,6 +101,7 @@ export const ASSETS: readonly DemoAsset[] = [
     ["7052", "7.1", "Fire door, stair", 30, true],
     ["7053", "7.2", "Fire door, kitchen", 30, false],
     ["7054", "7.2", "Fire door, stair", 30, true],
+    ["5051", "5.1", "Fire door, kitchen", 30, false],
   ),
   ...outlets(
     ["1061", "1.3", "Wash-hand basin"],
@@ -109,6 +111,14 @@ export const ASSETS: readonly DemoAsset[] = [
     ["7061", "7.1", "Kitchen sink"],
     ["7062", "7.1", "Wash-hand basin"],
     ["7064", "7.2", "Wash-hand basin"],
+    ["5061", "5.1", "Kitchen sink"],
+    ["5062", "5.2", "Shower, left"],
+    ["5063", "5.2", "Shower, right"],
+  ),
+  ...vehicles(
+    ["8101", "8.1", "Tractor, tracked"],
+    ["8102", "8.1", "Van, 3.5 t"],
+    ["8103", "8.1", "Pick-up"],
   ),
   ...calorifiers(["1071", "1.3", "Water heater", 80], ["7104", "7.3", "Calorifier", 300]),
 ];

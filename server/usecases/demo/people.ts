@@ -1,5 +1,5 @@
 import type { Role } from "@roundbook/schemas";
-import type { KindName } from "./kinds.ts";
+import type { CheckName } from "./kinds.ts";
 
 export interface DemoPerson {
   readonly name: string;
@@ -18,7 +18,13 @@ export type Inspector = "dag" | "isel" | "pell";
 export const INSPECTORS: readonly Inspector[] = ["dag", "isel", "pell"];
 
 /** The technician tests what has a cord; the caretakers share the rest by site. */
-export function inspectorOf(kind: KindName, site: string): Inspector {
-  if (kind === "extension_lead" || kind === "portable") return "pell";
-  return site === "7" ? "isel" : "dag";
+export function inspectorOf(check: CheckName, site: string): Inspector {
+  const technical: readonly CheckName[] = [
+    "extension_lead",
+    "portable",
+    "vehicle_service",
+    "calorifier_yearly",
+  ];
+  if (technical.includes(check)) return "pell";
+  return site === "7" || site === "5" ? "isel" : "dag";
 }

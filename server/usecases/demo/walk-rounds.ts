@@ -11,7 +11,7 @@ import { instantOf } from "../instant-of.ts";
 import { judgeFor } from "../judge-for.ts";
 import { answersOf } from "./answers.ts";
 import type { DemoDevice } from "./device.ts";
-import { type PastInspection, pastOf } from "./past.ts";
+import { otherPastOf, type PastInspection, pastOf } from "./past.ts";
 import { INSPECTORS, type Inspector, inspectorOf } from "./people.ts";
 import { ZONE } from "./places.ts";
 import type { Random } from "./random.ts";
@@ -36,8 +36,7 @@ const siteOf = (asset: RegisteredAsset): string => asset.room.slice(0, 1);
 function roundsOf(visits: readonly Visit[]): [string, Visit[]][] {
   const rounds = new Map<string, Visit[]>();
   for (const visit of visits) {
-    const { kind } = visit.asset;
-    const key = `${formatCivilDate(visit.on)} ${inspectorOf(kind, siteOf(visit.asset))}`;
+    const key = `${formatCivilDate(visit.on)} ${inspectorOf(visit.check, siteOf(visit.asset))}`;
     rounds.set(key, [...(rounds.get(key) ?? []), visit]);
   }
   return [...rounds].sort(([a], [b]) => (a < b ? -1 : 1));
@@ -45,15 +44,15 @@ function roundsOf(visits: readonly Visit[]): [string, Visit[]][] {
 
 async function inspect(
   ctx: Context,
-  { asset, on, age }: Visit,
+  { asset, check, on, age, days }: Visit & { readonly days: number },
   device: DemoDevice,
   register: DemoRegister,
   random: Random,
 ): Promise<{ entry: Entry; judgement: Judgement }> {
-  const checklist = register.checklists.get(asset.kind);
-  if (!checklist) throw new Error(`no checklist for ${asset.kind}`);
+  const checklist = register.checklists.get(check);
+  if (!checklist) throw new Error(`no checklist for ${check}`);
   const judge = await judgeFor(ctx, ctx.store.db, checklist.hash);
-  const answers = answersOf(asset, age, random);
+  const answers = answersOf(check, asset, { age, days }, random);
   const { particulars } = asset;
   const judgement = judge.judge({ particulars, answers });
   if (!judgement.complete)
@@ -86,7 +85,10 @@ export async function walkRounds(
   const today = parseCivilDate(civilNow(ctx, ZONE)) ?? (0 as CivilDate);
   const begun = (today - 559) as CivilDate;
   const visits = register.assets.flatMap((asset) =>
-    pastOf(asset, begun, today).map((past) => ({ ...past, asset })),
+    [...pastOf(asset, begun, today), ...otherPastOf(asset, begun, today)].map((past) => ({
+      ...past,
+      asset,
+    })),
   );
   const stepsAfter = createSteps(ctx.newId);
   const past: PastEntry[] = [];
@@ -99,7 +101,13 @@ export async function walkRounds(
     const made: { entry: Entry; judgement: Judgement | null }[] = [];
     for (const visit of round) {
       instant += random.whole(4, 11) * MINUTE;
-      const inspected = await inspect(later(ctx, instant), visit, device, register, random);
+      const inspected = await inspect(
+        later(ctx, instant),
+        { ...visit, days: today - visit.on },
+        device,
+        register,
+        random,
+      );
       const steps = stepsAfter(visit, inspected.entry);
       made.push(inspected, ...steps.map((entry) => ({ entry, judgement: null })));
     }

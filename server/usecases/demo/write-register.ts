@@ -1,3 +1,4 @@
+import type { IntervalRule } from "@roundbook/schemas";
 import { addPlace } from "../add-place.ts";
 import type { Context, Session } from "../context.ts";
 import { issueChecklist } from "../issue-checklist.ts";
@@ -5,7 +6,14 @@ import { putAssetType } from "../put-asset-type.ts";
 import { registerAsset } from "../register-asset.ts";
 import { setInterval } from "../set-interval.ts";
 import { ASSETS, type DemoAsset } from "./assets.ts";
-import { KIND_NAMES, KINDS, type KindName, particularsOf } from "./kinds.ts";
+import {
+  type CheckName,
+  checkOf,
+  KIND_NAMES,
+  KINDS,
+  type KindName,
+  particularsOf,
+} from "./kinds.ts";
 import { SITES, ZONE } from "./places.ts";
 
 export interface RegisteredAsset extends DemoAsset {
@@ -18,7 +26,7 @@ export interface DemoChecklist {
 }
 export interface DemoRegister {
   readonly assets: readonly RegisteredAsset[];
-  readonly checklists: ReadonlyMap<KindName, DemoChecklist>;
+  readonly checklists: ReadonlyMap<CheckName, DemoChecklist>;
 }
 
 async function addSites(ctx: Context, desk: Session): Promise<ReadonlyMap<string, string>> {
@@ -33,33 +41,49 @@ async function addSites(ctx: Context, desk: Session): Promise<ReadonlyMap<string
   return rooms;
 }
 
-async function addKind(ctx: Context, desk: Session, name: KindName): Promise<DemoChecklist> {
-  const { title, document, interval } = KINDS[name];
-  const checklist = ctx.newId();
-  const issued = await issueChecklist(ctx, desk, { checklist, document, reason: "First issue" });
-  const particulars = particularsOf(name);
+async function issue(ctx: Context, desk: Session, name: CheckName): Promise<DemoChecklist> {
+  const { document } = checkOf(name);
+  return issueChecklist(ctx, desk, { checklist: ctx.newId(), document, reason: "First issue" });
+}
+
+/** What a meter shows is read off on the weekly look, not on the service that waits for it. */
+const ruleOf = (name: CheckName, main: DemoChecklist): IntervalRule => {
+  const { rule } = checkOf(name);
+  return rule.kind === "on-usage" ? { ...rule, checklist: main.id } : rule;
+};
+
+/** A type with its checklists, and when each is due. */
+async function addKind(
+  ctx: Context,
+  desk: Session,
+  name: KindName,
+): Promise<[CheckName, DemoChecklist][]> {
+  const kind = KINDS[name];
+  const names: readonly CheckName[] = [name, ...kind.others];
+  const issued: [CheckName, DemoChecklist][] = [];
+  for (const check of names) issued.push([check, await issue(ctx, desk, check)]);
+  const [[, main] = []] = issued;
+  if (main === undefined) throw new Error(`${name} has no checklist`);
   await putAssetType(ctx, desk, name, {
     assetType: name,
-    title,
-    particulars,
-    checklists: [checklist],
+    title: kind.name,
+    particulars: particularsOf(name),
+    checklists: issued.map(([, { id }]) => id),
   });
-  const { title: intervalTitle, basis, ...rule } = interval;
-  await setInterval(ctx, desk, {
-    title: intervalTitle,
-    assetType: name,
-    checklist,
-    rule: { kind: "from-last-done", ...rule },
-    basis,
-  });
+  for (const [check, { id: checklist }] of issued) {
+    const { title, basis } = checkOf(check);
+    const rule = ruleOf(check, main);
+    await setInterval(ctx, desk, { title, assetType: name, checklist, rule, basis });
+  }
   return issued;
 }
 
 /** Places, checklists, types, intervals and assets, each by the verb the desk uses. */
 export async function writeRegister(ctx: Context, desk: Session): Promise<DemoRegister> {
   const rooms = await addSites(ctx, desk);
-  const checklists = new Map<KindName, DemoChecklist>();
-  for (const name of KIND_NAMES) checklists.set(name, await addKind(ctx, desk, name));
+  const checklists = new Map<CheckName, DemoChecklist>();
+  for (const name of KIND_NAMES)
+    for (const [check, issued] of await addKind(ctx, desk, name)) checklists.set(check, issued);
   const assets = await Promise.all(
     ASSETS.map(async (asset) => {
       const { number, kind, description, particulars, room } = asset;

@@ -60,3 +60,40 @@ export const CALORIFIER = checklist({
     valves: look("Valves and joints dry?", "Own practice", "by-a-date", "P60D"),
   },
 });
+
+/** Before an outlet is used again after its site was closed. */
+export const REOPENING = checklist({
+  title: "Hot water outlet: before use on reopening",
+  minutes: 8,
+  cautions: WATER_CAUTIONS,
+  groups: [{ id: "flush", title: "Flush and measure", points: ["flushed", "hot", "head"] }],
+  properties: {
+    flushed: look(
+      "Run for five minutes, without spray?",
+      `Little used outlets, ${HSG274}`,
+      "by-a-date",
+      "P1D",
+    ),
+    hot: temperature("Hot, after flushing", [
+      { min: 50, severity: "fail", basis: `50 °C within a minute at the outlet, ${HSG274}` },
+    ]),
+    head: look("Shower head or aerator clean?", `Scale and slime, ${HSG274}`, "by-a-date", "P7D"),
+  },
+});
+
+export const CALORIFIER_YEARLY = checklist({
+  title: "Calorifier: yearly inspection",
+  minutes: 45,
+  cautions: WATER_CAUTIONS,
+  groups: [{ id: "look", title: "Look", points: ["drain", "lagging", "valve"] }],
+  properties: {
+    drain: look(
+      "Drain water clear after the first minute?",
+      `Yearly, ${HSG274}`,
+      "by-a-date",
+      "P28D",
+    ),
+    lagging: look("Lagging whole and dry?", "Own practice", "observation"),
+    valve: look("Safety valve lifts and reseats?", "The maker’s instructions", "danger-now"),
+  },
+});
