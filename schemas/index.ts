@@ -31,6 +31,7 @@ export * from "./due/compute-window.ts";
 export * from "./due/covering.ts";
 export * from "./due/duration.ts";
 export * from "./due/facts.ts";
+export * from "./due/forecast.ts";
 export * from "./due/interval-schema.ts";
 export * from "./due/latest-day.ts";
 export * from "./due/rule-problems.ts";

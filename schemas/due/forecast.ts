@@ -1,0 +1,85 @@
+import type { CivilDate } from "../shared/ids.ts";
+import { computeWindow } from "./compute-window.ts";
+import type { DueFacts, MeterReading } from "./facts.ts";
+import type { IntervalRule } from "./rule-schema.ts";
+import { type DoneRecord, type DueWindow, hasDates } from "./window.ts";
+
+export interface Coming {
+  readonly window: DueWindow;
+  /** Where it would fall without calendar, override and longest time. */
+  readonly plain: CivilDate;
+}
+
+export interface Horizon {
+  /** What is overdue, undecided or never done is taken to be done on this day. */
+  readonly from: CivilDate;
+  readonly count?: number;
+  /** The last day of interest, by due date. */
+  readonly until?: CivilDate;
+}
+
+/** However far ahead is asked: nobody reads more, and daily rules come round. */
+const MOST = 1000;
+
+const plainOf = (rule: IntervalRule, facts: DueFacts): CivilDate => {
+  const { calendar: _, override: __, ...bare } = facts;
+  const { neverAfter: ___, ...free } = rule;
+  return computeWindow(free as IntervalRule, bare).due;
+};
+
+/** What the meter will show on a day, if it is used as much as between its first and last reading. */
+function expectedReading(meter: readonly MeterReading[], on: CivilDate): MeterReading | undefined {
+  const inOrder = [...meter].sort((a, b) => a.on - b.on || a.value - b.value);
+  const [first, last] = [inOrder[0], inOrder.at(-1)];
+  if (first === undefined || last === undefined || last.on === first.on) return undefined;
+  const rate = Math.max(0, (last.value - first.value) / (last.on - first.on));
+  const value = last.value + rate * Math.max(0, on - last.on);
+  return { entry: `expected ${on}`, on, at: null, value, unit: last.unit };
+}
+
+/** The next one is taken to come out as the last one did. */
+const doneOn = (on: CivilDate, like: DoneRecord | undefined): DoneRecord => ({
+  entry: `expected ${on}`,
+  on,
+  at: null,
+  counts: true,
+  next: like?.next ?? {},
+});
+
+const latestOf = (done: readonly DoneRecord[]): DoneRecord | undefined =>
+  done
+    .filter(({ counts }) => counts)
+    .reduce<DoneRecord | undefined>(
+      (last, one) => (last === undefined || one.on >= last.on ? one : last),
+      undefined,
+    );
+
+/**
+ * The dates to come by a rule, the one that stands first, each next one as if the one before were
+ * done on its due day. Ends where there is no date, where nothing moves on, or at the horizon.
+ */
+export function forecast(
+  rule: IntervalRule,
+  facts: DueFacts,
+  { from, count = MOST, until }: Horizon,
+): readonly Coming[] {
+  const coming: Coming[] = [];
+  const like = latestOf(facts.done);
+  let known = facts;
+  let last: CivilDate | undefined;
+  while (coming.length < Math.min(count, MOST)) {
+    const window = computeWindow(rule, known);
+    if (!hasDates(window) || (until !== undefined && window.due > until)) break;
+    const on = Math.max(window.due, from) as CivilDate;
+    if (last !== undefined && on <= last) break;
+    coming.push({ window, plain: window.undecided ? window.due : plainOf(rule, known) });
+    last = on;
+    const reading = expectedReading(known.meter ?? [], on);
+    known = {
+      ...known,
+      done: [...known.done, doneOn(on, like)],
+      ...(reading === undefined ? {} : { meter: [...(known.meter ?? []), reading] }),
+    };
+  }
+  return coming;
+}
