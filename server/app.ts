@@ -8,6 +8,7 @@ import { type Report, replyProblem } from "./http/reply-problem.ts";
 import { assetRoutes } from "./http/routes/assets.ts";
 import { descriptionRoutes } from "./http/routes/description.ts";
 import { designRoutes } from "./http/routes/design.ts";
+import { dueRoutes } from "./http/routes/due.ts";
 import { estateRoutes } from "./http/routes/estate.ts";
 import { importRoutes } from "./http/routes/imports.ts";
 import { logbookRoutes } from "./http/routes/logbook.ts";
@@ -52,6 +53,7 @@ export function createApp({ store, clock, newId, apps, report, ...rest }: AppPar
     ...assetRoutes,
     ...logbookRoutes,
     ...designRoutes,
+    ...dueRoutes,
     ...importRoutes,
     ...descriptionRoutes,
   });

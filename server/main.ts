@@ -9,6 +9,7 @@ import { createNewId } from "./new-id.ts";
 import { openStore } from "./store/open-store.ts";
 import { isEmptyEstate } from "./usecases/begin-estate.ts";
 import { createContext } from "./usecases/context.ts";
+import { recomputeInBackground } from "./usecases/recompute.ts";
 import { createSetupToken } from "./usecases/setup-token.ts";
 import { clearUploads } from "./usecases/uploads.ts";
 import { warmUp } from "./usecases/warm-up.ts";
@@ -50,6 +51,10 @@ async function start(): Promise<void> {
     apps: { runner: join(root(), "runner/dist"), designer: join(root(), "designer/dist") },
   });
 
+  const background = recomputeInBackground(
+    createContext({ store, clock, newId, report: (error) => report(error, "working out dates") }),
+  );
+
   const server = serve({ fetch: app.fetch, port, hostname: host }, (address) => {
     const at = `http://${host.includes(":") ? `[${host}]` : host}:${address.port}/`;
     const begin = setupToken.text === null ? "" : `?begin=${setupToken.text}`;
@@ -67,7 +72,7 @@ async function start(): Promise<void> {
     if (stopping) return;
     stopping = true;
     // Requests under way finish and what they write is committed before the store closes.
-    server.close(() => void store.close());
+    server.close(() => void background.stop().then(() => store.close()));
     if ("closeIdleConnections" in server) server.closeIdleConnections();
     setTimeout(
       () => "closeAllConnections" in server && server.closeAllConnections(),

@@ -18,6 +18,8 @@ export interface PlaceRow {
   readonly name: string;
   readonly zone: string;
   readonly order: number;
+  /** Person or team that does its rounds, where it is named for this place itself. */
+  readonly keeper?: string | null;
 }
 
 export type AssetStatus = BodyOf<"status-changed">["status"];
@@ -116,6 +118,8 @@ export interface PersonRow {
   /** Empty when erased. */
   readonly name: string;
   readonly role: "owner" | "manager" | "inspector" | "auditor";
+  /** For rounds; absent where nobody said. */
+  readonly minutesAWeek?: number;
 }
 
 export interface LastResult {

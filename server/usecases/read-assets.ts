@@ -1,4 +1,4 @@
-import type { AssetRow, DefectRow, DueRow, Page } from "@roundbook/schemas";
+import type { AssetRow, DefectRow, DueRow, OverrideRow, Page } from "@roundbook/schemas";
 import { and, asc, desc, eq, sql } from "drizzle-orm";
 import { among } from "../store/among.ts";
 import type { Db } from "../store/db.ts";
@@ -10,6 +10,7 @@ import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
 import { findWords } from "./find-words.ts";
 import { readAssetDefects } from "./read-defects.ts";
 import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
+import { readOverrides } from "./read-overrides.ts";
 import { readPaths } from "./read-paths.ts";
 
 type Stored = typeof assets.$inferSelect;
@@ -83,12 +84,19 @@ async function findAsset(db: Db, asked: string): Promise<Stored | undefined> {
   return rows.find((row) => row.status !== "retired") ?? rows[0];
 }
 
+export interface AssetPage {
+  readonly asset: AssetRow;
+  readonly due: readonly DueRow[];
+  readonly defects: readonly DefectRow[];
+  readonly overrides: readonly OverrideRow[];
+}
+
 /** Null when there is none. `on` as for the due list. */
 export async function readAsset(
   ctx: Context,
   asked: string,
   on?: string,
-): Promise<{ asset: AssetRow; due: DueRow[]; defects: DefectRow[] } | null> {
+): Promise<AssetPage | null> {
   const { db } = ctx.store;
   const stored = await findAsset(db, asked);
   if (stored === undefined) return null;
@@ -102,6 +110,7 @@ export async function readAsset(
     asset,
     due: due.map((row) => dueRow(row, day)),
     defects: await readAssetDefects(db, stored.id),
+    overrides: await readOverrides(ctx, [stored.id]),
   };
 }
 

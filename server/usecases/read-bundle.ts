@@ -1,4 +1,11 @@
-import { type LastResult, type SiteBundle, usesPrevious } from "@roundbook/schemas";
+import {
+  type CalendarRow,
+  type CivilDate,
+  civilParts,
+  type LastResult,
+  type SiteBundle,
+  usesPrevious,
+} from "@roundbook/schemas";
 import { and, asc, eq } from "drizzle-orm";
 import { readLogState } from "../store/append-log.ts";
 import { defects } from "../store/schema/defects.ts";
@@ -10,7 +17,9 @@ import { assetRows } from "./read-assets.ts";
 import { readChecklists } from "./read-checklists.ts";
 import { defectRow, selectDefects } from "./read-defects.ts";
 import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
+import { readOverrides } from "./read-overrides.ts";
 import { readAssetTypes, readIntervals, readPlaces } from "./read-register.ts";
+import { readCalendarRows } from "./read-teams.ts";
 import { readAwaited } from "./received-results.ts";
 
 async function lastResultsAt(
@@ -45,6 +54,16 @@ async function lastResultsAt(
   }));
 }
 
+/** A device asks no further ahead than its next dates. */
+const YEARS_KEPT = [-1, 0, 1, 2];
+
+function siteDays({ calendar, holidays }: CalendarRow, today: number): SiteBundle["calendar"] {
+  const { region: _, ...own } = calendar;
+  const { year } = civilParts(today as CivilDate);
+  const kept = new Set(YEARS_KEPT.map((ahead) => String(year + ahead)));
+  return { ...own, holidays: holidays.filter(({ date }) => kept.has(date.slice(0, 4))) };
+}
+
 /** All a device needs for one site's round; null for what is no site. */
 export async function readBundle(
   ctx: Context,
@@ -75,6 +94,7 @@ export async function readBundle(
     ...intervals.map(({ definition }) => definition.checklist),
   ]);
   const issued = await readChecklists(ctx, used);
+  const calendar = (await readCalendarRows(ctx)).find((row) => row.site === site);
   const comparing = issued.filter(({ document }) => usesPrevious(document)).map(({ id }) => id);
   return {
     site: own,
@@ -83,8 +103,11 @@ export async function readBundle(
     due: due.map((row) => dueRow(row, day)),
     assetTypes,
     intervals,
-    calendar: {},
-    overrides: [],
+    calendar: calendar === undefined ? {} : siteDays(calendar, day),
+    overrides: await readOverrides(
+      ctx,
+      stored.map(({ id }) => id),
+    ),
     checklists: issued,
     lastResults: await lastResultsAt(ctx, site, new Set(comparing)),
     defects: open.map(defectRow),
