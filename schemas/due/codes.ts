@@ -32,11 +32,14 @@ export const DUE_CODES = {
   "by-usage": ["every", "unit", "date", "entry", "value", "read", "rate", "at"],
   "usage-reached": ["every", "unit", "date", "entry", "value", "read", "at"],
   "usage-or-after": ["after", "date"],
+  /** Shows less on `date` than before: only what was read since counts. */
+  "meter-replaced": ["point", "date"],
   "by-risk": ["every", "factors", "reason", "date", "entry"],
   /** Undecided. */
   "needs-particulars": ["names"],
   "needs-meter": ["point", "date"],
   "no-risk-rule": ["factors"],
+  "risk-rules-conflict": ["factors"],
   override: ["reason", "until"],
   "override-over": ["reason", "until"],
   "done-too-soon": ["min", "date"],

@@ -2,7 +2,7 @@ import { formatCivilDate } from "./civil.ts";
 import { addDuration } from "./duration.ts";
 import type { DueFacts } from "./facts.ts";
 import { anniversary, firstAnniversary } from "./kinds/anniversary.ts";
-import { byRisk } from "./kinds/by-risk.ts";
+import { byRisk, firstByRisk } from "./kinds/by-risk.ts";
 import { eachPeriod } from "./kinds/each-period.ts";
 import { byResult, fromLastDone } from "./kinds/from-record.ts";
 import { onEvent } from "./kinds/on-event.ts";
@@ -77,6 +77,8 @@ function whenDone(rule: IntervalRule, facts: DueFacts): Span | undefined {
 function neverDone(rule: IntervalRule, facts: DueFacts): Span {
   const { registered } = facts;
   const date = formatCivilDate(registered);
+  const unknown = rule.kind === "by-risk" ? firstByRisk(rule, facts) : undefined;
+  if (unknown !== undefined) return unknown;
   if (rule.first !== undefined) {
     const due = addDuration(registered, rule.first);
     const why = explain("first-due", { first: rule.first, date });

@@ -97,6 +97,9 @@ const EXPLANATIONS = {
   "by-risk": "{every} from {date}, when it was last done, for {factors}{reason?: $}.",
   "needs-particulars": "When it is due cannot be told: it needs {names}.",
   "needs-meter": "When it is due cannot be told: it needs a reading of {point}.",
+  "meter-replaced": "The meter showed less on {date} than before: only what was read since counts.",
+  "risk-rules-conflict":
+    "When it is due cannot be told: rules of the interval contradict each other for {factors}.",
   "no-risk-rule": "When it is due cannot be told: no rule of the interval fits {factors}.",
   override: "A rule of its own{until? until $}: {reason}.",
   "override-over": "Its own rule ends on {until}: {reason}.",

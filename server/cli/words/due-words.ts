@@ -19,6 +19,8 @@ export const DUE_WORDS = {
   "by-risk": "{every} from {date}, when it was last done, for {factors}[: {reason}]",
   "needs-particulars": "undecided: needs {names}",
   "needs-meter": "undecided: needs a reading of {point}",
+  "meter-replaced": "{point} showed less on {date} than before, so only what was read since counts",
+  "risk-rules-conflict": "undecided: rules of the interval contradict each other for {factors}",
   "no-risk-rule": "undecided: no rule of the interval fits {factors}",
   override: "by a rule of its own[ until {until}]: {reason}",
   "override-over": "its own rule ends on {until}: {reason}",
