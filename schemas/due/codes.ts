@@ -74,8 +74,9 @@ export const DUE_PROBLEM_CODES = {
   "risk-unknown-factor": ["name", "known"],
   "risk-factor-without-order": ["name"],
   "risk-order-incomplete": ["name", "values"],
-  /** A worse factor gives a longer interval. */
-  "risk-worse-is-longer": ["name", "mild", "worse", "milder", "longer"],
+  "risk-order-unknown": ["name", "values"],
+  /** A worse factor gives a longer interval; `where` are the other factors of the example. */
+  "risk-worse-is-longer": ["name", "mild", "worse", "milder", "longer", "where"],
   "usage-unknown-point": ["point", "known"],
   "usage-not-a-reading": ["point"],
   "usage-other-unit": ["unit", "pointUnit"],

@@ -43,7 +43,11 @@ const rule = <const K extends string, const P, const R extends readonly string[]
     additionalProperties: false,
   }) as const;
 
-const worst = { type: "array", items: { type: ["number", "string", "boolean"] } } as const;
+const worst = {
+  type: "array",
+  items: { type: ["number", "string", "boolean"] },
+  uniqueItems: true,
+} as const;
 
 export const INTERVAL_RULE_SCHEMA = {
   oneOf: [

@@ -36,8 +36,9 @@ export const DESK_WORDS = {
   "risk-unknown-factor": "“{name}” is no particular of the type; there is {known}.",
   "risk-factor-without-order": "Which values of “{name}” are worse is not said.",
   "risk-order-incomplete": "The order of “{name}” lacks {values}.",
+  "risk-order-unknown": "The order of “{name}” holds {values}, which it cannot be.",
   "risk-worse-is-longer":
-    "A worse {name} gives more time: {milder} for {mild}, {longer} for {worse}.",
+    "A worse {name} gives more time: {milder} for {mild}, {longer} for {worse}{where?; where $}.",
   "usage-unknown-point": "The checklist has no point “{point}”; there is {known}.",
   "usage-not-a-reading": "“{point}” is no reading.",
   "usage-other-unit": "{unit} cannot be read as {pointUnit}, which the point is in.",

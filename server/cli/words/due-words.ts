@@ -65,8 +65,9 @@ export const DUE_WORDS = {
   "risk-unknown-factor": "{name} is no particular of the type; there is {known}",
   "risk-factor-without-order": "which values of {name} are worse is not said",
   "risk-order-incomplete": "the order of {name} lacks {values}",
+  "risk-order-unknown": "the order of {name} holds {values}, which it cannot be",
   "risk-worse-is-longer":
-    "a worse {name} gives more time: {milder} for {mild}, {longer} for {worse}",
+    "a worse {name} gives more time: {milder} for {mild}, {longer} for {worse}[, where {where}]",
   "usage-unknown-point": "the checklist has no point {point}; there is {known}",
   "usage-not-a-reading": "{point} is no reading",
   "usage-other-unit": "{unit} cannot be read as {pointUnit}, which the point is in",
