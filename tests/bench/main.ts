@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join } from "node:path";
 import { benchDesigning } from "./designing.ts";
+import { benchDueWindows } from "./due-windows.ts";
 import { benchFirstLoad } from "./first-load.ts";
 import { benchImporting } from "./importing.ts";
 import { benchJudging } from "./judging.ts";
@@ -16,6 +17,7 @@ const PARTS: Record<string, () => Row[] | Promise<Row[]>> = {
   importing: benchImporting,
   reading: benchReading,
   designing: benchDesigning,
+  due: benchDueWindows,
   share: () => benchShare(process.cwd()),
   load: () => benchFirstLoad(join(process.cwd(), "runner/dist")),
 };
