@@ -73,8 +73,8 @@ export function formatCivilDate(date: CivilDate): string {
   if (!(date >= FIRST_CIVIL_DATE && date <= LAST_CIVIL_DATE))
     throw new RangeError(`no four-digit year on day ${date}`);
   const { year, month, day } = civilParts(date);
-  const pad = (value: number, width: number) => String(value).padStart(width, "0");
-  return `${pad(year, 4)}-${pad(month, 2)}-${pad(day, 2)}`;
+  const written = year > 999 ? year : String(year).padStart(4, "0");
+  return `${written}-${month < 10 ? "0" : ""}${month}-${day < 10 ? "0" : ""}${day}`;
 }
 
 /** 1 for Monday to 7 for Sunday, as ISO 8601 numbers them. */

@@ -21,21 +21,34 @@ export function parseDuration(iso: string): Duration | undefined {
   };
 }
 
+/** An estate has few durations and adds them for every asset. */
+const KEPT = 500;
+const kept = new Map<string, Duration>();
+
 /** As `parseDuration`. @throws RangeError when `iso` does not match `DURATION`. */
 export function durationOf(iso: string): Duration {
+  const known = kept.get(iso);
+  if (known !== undefined) return known;
   const duration = parseDuration(iso);
   if (duration === undefined) throw new RangeError(`not a duration of whole days: ${iso}`);
+  if (kept.size >= KEPT) kept.clear();
+  kept.set(iso, duration);
   return duration;
+}
+
+/** The same day of the month so many months on, or the last of that month. */
+function addMonths(date: CivilDate, count: number): number {
+  const { year, month, day } = civilParts(date);
+  const months = year * 12 + (month - 1) + count;
+  const toYear = Math.floor(months / 12);
+  const toMonth = months - toYear * 12 + 1;
+  return civilDate(toYear, toMonth, day < 29 ? day : Math.min(day, daysInMonth(toYear, toMonth)));
 }
 
 /** A duration so many times over from one anchor, so that month ends do not drift; `times` may be negative. */
 export function addTimes(date: CivilDate, duration: Duration, times: number): CivilDate {
-  const { year, month, day } = civilParts(date);
-  const months = year * 12 + (month - 1) + times * duration.months;
-  const toYear = Math.floor(months / 12);
-  const toMonth = months - toYear * 12 + 1;
-  const clamped = civilDate(toYear, toMonth, Math.min(day, daysInMonth(toYear, toMonth)));
-  const shifted = clamped + times * duration.days;
+  const moved = duration.months === 0 ? date : addMonths(date, times * duration.months);
+  const shifted = moved + times * duration.days;
   // Never past the years that can be written: a far date stays a date, and stays due.
   return Math.min(Math.max(shifted, FIRST_CIVIL_DATE), LAST_CIVIL_DATE) as CivilDate;
 }

@@ -10,19 +10,25 @@ const movesDate = (record: DoneRecord): boolean => record.counts || record.broug
  * and `latestDay([...latestDay(earlier), ...later])` loses nothing, unless the rule `needsHistory`.
  */
 export function latestDay(records: readonly DoneRecord[]): readonly DoneRecord[] {
-  let day: DoneRecord[] = [];
+  let last: DoneRecord | undefined;
+  let more = false;
   for (const record of records) {
-    if (!movesDate(record)) continue;
-    const on = day[0]?.on;
-    if (on === undefined || record.on > on) day = [record];
-    else if (record.on === on) day.push(record);
+    if ((last !== undefined && record.on < last.on) || !movesDate(record)) continue;
+    more = last?.on === record.on;
+    last = record;
   }
-  return day;
+  if (last === undefined) return [];
+  const { on } = last;
+  return more ? records.filter((record) => record.on === on && movesDate(record)) : [last];
 }
 
 /** The last civil date on which anything counted; null when it was never done. */
-export const lastDay = (records: readonly DoneRecord[]): CivilDate | null =>
-  latestDay(records)[0]?.on ?? null;
+export function lastDay(records: readonly DoneRecord[]): CivilDate | null {
+  let last: CivilDate | null = null;
+  for (const record of records)
+    if ((last === null || record.on > last) && movesDate(record)) last = record.on;
+  return last;
+}
 
 /** The civil dates on which anything counted, ascending, each once. */
 export function doneDays(records: readonly DoneRecord[]): readonly CivilDate[] {

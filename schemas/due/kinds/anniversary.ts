@@ -1,7 +1,9 @@
 import type { CivilDate } from "../../shared/ids.ts";
 import type { Explanation } from "../../shared/problem.ts";
+import type { Calendar } from "../calendar.ts";
 import { formatCivilDate, LAST_CIVIL_DATE } from "../civil.ts";
 import { addDuration, addTimes, type Duration, durationOf } from "../duration.ts";
+import { putOff } from "../policy.ts";
 import { requireDate } from "../require-date.ts";
 import type { RuleOf } from "../rule-schema.ts";
 import type { DoneRecord } from "../window.ts";
@@ -11,8 +13,16 @@ import { explain, facts, type Span } from "./span.ts";
 type Rule = RuleOf<"anniversary">;
 
 /** The first day of the time that ends with the deadline and counts it: two months ending on 10 February begin on 11 December. */
-const opens = (within: Duration, deadline: CivilDate): CivilDate =>
+export const opens = (within: Duration, deadline: CivilDate): CivilDate =>
   Math.min(addTimes(deadline, within, -1) + 1, deadline) as CivilDate;
+
+/** Whether a day up to the deadline lies before the window that ends with it. */
+function isTooSoon(within: Duration, deadline: CivilDate, day: CivilDate): boolean {
+  const left = deadline - day;
+  // Most days are told without looking at the calendar: a month has 28 days or more.
+  if (left < within.months * 28 + within.days) return false;
+  return day < opens(within, deadline);
+}
 
 /** How many cycles from the anchor lead past a day; short of it only at the end of the calendar. */
 function cyclesPast(anchor: CivilDate, every: Duration, cycle: number, day: CivilDate): number {
@@ -27,30 +37,53 @@ function cyclesPast(anchor: CivilDate, every: Duration, cycle: number, day: Civi
 }
 
 /** What the last day did to the count: sentences are made of it once, at the end. */
-type Turn = "begun" | "kept" | "kept-late" | "restarted-early" | "restarted-late";
+type Turn = "begun" | "stands" | "kept" | "kept-late" | "restarted-early" | "restarted-late";
 
 interface Count {
   readonly anchor: CivilDate;
   readonly cycle: number;
   readonly turn: Turn;
+  /** On the series that the rule fixes. */
+  readonly fixed: boolean;
   /** The deadline that the last day was held against. */
   readonly deadline: CivilDate;
 }
 
-function next(rule: Rule, every: Duration, within: Duration, count: Count, day: CivilDate): Count {
-  const { anchor, cycle } = count;
+interface Series {
+  readonly rule: Rule;
+  readonly every: Duration;
+  readonly within: Duration;
+  readonly calendar: Calendar | undefined;
+}
+
+/** The last day that keeps a deadline: past a shut one it is put off to, as long as the law allows. */
+function lastKept({ rule, calendar }: Series, deadline: CivilDate, before: CivilDate): CivilDate {
+  const day = putOff(rule, deadline, calendar);
+  const { neverAfter } = rule;
+  return neverAfter !== undefined && day > addDuration(before, neverAfter) ? deadline : day;
+}
+
+/** `before` is the day it was done before `day`. */
+function next(series: Series, count: Count, day: CivilDate, before: CivilDate): Count {
+  const { rule, every, within } = series;
+  const { anchor, cycle, fixed } = count;
+  // Done again for a deadline that is kept already.
+  if (count.turn === "kept" && day <= count.deadline) return count;
   const deadline = addTimes(anchor, every, cycle);
-  if (day > deadline)
+  if (day > deadline && day > lastKept(series, deadline, before))
     return rule.afterLate === "keep"
-      ? { anchor, cycle: cyclesPast(anchor, every, cycle, day), turn: "kept-late", deadline }
-      : { anchor: day, cycle: 1, turn: "restarted-late", deadline };
-  return day < opens(within, deadline)
-    ? { anchor: day, cycle: 1, turn: "restarted-early", deadline }
-    : { anchor, cycle: cycle + 1, turn: "kept", deadline };
+      ? { anchor, cycle: cyclesPast(anchor, every, cycle, day), turn: "kept-late", fixed, deadline }
+      : { anchor: day, cycle: 1, turn: "restarted-late", fixed: false, deadline };
+  if (day >= opens(within, deadline))
+    return { anchor, cycle: cycle + 1, turn: "kept", fixed, deadline };
+  return fixed
+    ? { ...count, turn: "stands", deadline }
+    : { anchor: day, cycle: 1, turn: "restarted-early", fixed, deadline };
 }
 
 function sentence(rule: Rule, within: Duration, count: Count, record: DoneRecord): Explanation {
-  const about = { every: rule.every, ...facts(record) };
+  const { every } = rule;
+  const { date, entry } = facts(record);
   const deadline = formatCivilDate(count.deadline);
   switch (count.turn) {
     case "begun":
@@ -58,33 +91,42 @@ function sentence(rule: Rule, within: Duration, count: Count, record: DoneRecord
     case "kept":
     case "kept-late": {
       const anchor = formatCivilDate(count.anchor);
-      return explain(`anniversary-${count.turn}`, { ...about, deadline, anchor });
+      return explain(`anniversary-${count.turn}`, { every, deadline, anchor, date, entry });
+    }
+    case "stands": {
+      const anchor = formatCivilDate(count.anchor);
+      const open = formatCivilDate(opens(within, count.deadline));
+      return explain("anniversary-stands", { ...about, deadline, anchor, opens: open });
     }
     case "restarted-late":
-      return explain("anniversary-restarted-late", { ...about, deadline });
+      return explain("anniversary-restarted-late", { every, deadline, date, entry });
     case "restarted-early": {
       const open = formatCivilDate(opens(within, count.deadline));
-      return explain("anniversary-restarted-early", { ...about, opens: open });
+      return explain("anniversary-restarted-early", { every, opens: open, date, entry });
     }
   }
 }
 
-/** The first deadline of a fixed series that lies on or after a day. */
+/** The cycle of the first deadline of a fixed series on or after a day; the series has no beginning. */
 function deadlineFrom(anchor: CivilDate, every: Duration, day: CivilDate): number {
-  if (day <= anchor) return 0;
-  const cycle = cyclesPast(anchor, every, 1, day);
-  return addTimes(anchor, every, cycle - 1) === day ? cycle - 1 : cycle;
+  const longest = every.months * 31 + every.days;
+  if (longest === 0) return 0;
+  let cycle = Math.floor((day - anchor) / longest) - 1;
+  if (day < anchor) cycle = Math.floor((day - anchor) / (every.months * 28 + every.days)) - 1;
+  while (addTimes(anchor, every, cycle) < day) cycle += 1;
+  return cycle;
 }
 
 /** Done for the first time: the day itself begins the count, or a fixed series goes on past it. */
-function begin(rule: Rule, every: Duration, day: CivilDate): Count {
-  if (rule.anchor === undefined) return { anchor: day, cycle: 1, turn: "begun", deadline: day };
+function begin({ rule, every, within }: Series, day: CivilDate): Count {
+  if (rule.anchor === undefined)
+    return { anchor: day, cycle: 1, turn: "begun", fixed: false, deadline: day };
   const anchor = requireDate(rule.anchor);
-  const within = durationOf(rule.within);
   const cycle = deadlineFrom(anchor, every, day);
   const deadline = addTimes(anchor, every, cycle);
-  const kept = day >= opens(within, deadline);
-  return { anchor, cycle: kept ? cycle + 1 : cycle, turn: "kept", deadline };
+  return day >= opens(within, deadline)
+    ? { anchor, cycle: cycle + 1, turn: "kept", fixed: true, deadline }
+    : { anchor, cycle, turn: "stands", fixed: true, deadline };
 }
 
 /** Of a fixed series and never done: due on its first date from the registration on. */
@@ -103,15 +145,25 @@ export function firstAnniversary(rule: Rule, anchor: string, registered: CivilDa
 
 /**
  * Every deadline is counted from one anchor, so month ends do not drift. Done inside the window the
- * next is one cycle on; done sooner the count begins anew that day; done late, as the rule says.
- * `days` ascend, each once, and end with the day of `record`.
+ * next is one cycle on; done sooner the count begins anew that day, or a fixed series stands; done
+ * late, as the rule says. `days` ascend, each once, and end with the day of `record`.
  */
-export function anniversary(rule: Rule, days: readonly CivilDate[], record: DoneRecord): Span {
+export function anniversary(
+  rule: Rule,
+  days: readonly CivilDate[],
+  record: DoneRecord,
+  calendar?: Calendar,
+): Span {
   const every = durationOf(rule.every);
   const within = durationOf(rule.within);
-  const [first = record.on, ...later] = days;
-  let count = begin(rule, every, first);
-  for (const day of later) count = next(rule, every, within, count, day);
+  const series: Series = { rule, every, within, calendar };
+  let before = days[0] ?? record.on;
+  let count = begin(series, before);
+  for (let index = 1; index < days.length; index += 1) {
+    const day = days[index] ?? record.on;
+    count = next(series, count, day, before);
+    before = day;
+  }
   const due = addTimes(count.anchor, every, count.cycle);
   return {
     record,

@@ -1,8 +1,9 @@
+import type { Particulars } from "../../checklist/answer-types.ts";
 import type { TableDefinition } from "../../checklist/meta-schema.ts";
-import type { Failure } from "../../formulas/engine-type.ts";
+import type { Scalar } from "../../formulas/engine-type.ts";
 import type { CivilDate } from "../../shared/ids.ts";
 import type { Explanation } from "../../shared/problem.ts";
-import { isLookUpFailure, type LookUp, lookUp } from "../../tables/look-up.ts";
+import { isLookUpFailure, lookUp } from "../../tables/look-up.ts";
 import { addDuration, parseDuration, subtractDuration } from "../duration.ts";
 import type { DueFacts } from "../facts.ts";
 import type { RuleOf } from "../rule-schema.ts";
@@ -25,27 +26,9 @@ interface Every {
   readonly reason: string;
 }
 
-/** Factors come in few combinations, and an estate asks for each of them many times. */
-const KEPT = 1000;
-const kept = new WeakMap<TableDefinition, Map<string, LookUp | Failure>>();
-
-function found(table: TableDefinition, values: readonly (string | number | boolean)[]) {
-  const known = kept.get(table) ?? new Map<string, LookUp | Failure>();
-  const key = JSON.stringify(values);
-  const outcome = known.get(key) ?? lookUp(table, values);
-  if (known.size >= KEPT) known.clear();
-  kept.set(table, known.set(key, outcome));
-  return outcome;
-}
-
-/** What the particulars ask for, or why it cannot be told. */
-function everyOf({ table }: Rule, { particulars = {} }: DueFacts): Every | Explanation {
-  const names = table.inputs.map(factorOf);
-  const missing = names.filter((name) => !Object.hasOwn(particulars, name));
-  if (missing.length > 0) return explain("needs-particulars", { names: missing });
-  const values = names.map((name) => particulars[name] ?? "");
-  const factors = names.map((name, at) => `${name}: ${String(values[at])}`);
-  const outcome = found(table, values);
+function lookUpEvery(table: TableDefinition, values: readonly Scalar[]): Every | Explanation {
+  const factors = table.inputs.map((input, at) => `${factorOf(input)}: ${String(values[at])}`);
+  const outcome = lookUp(table, values);
   if (isLookUpFailure(outcome)) {
     const code = outcome.code === "rules-conflict" ? "risk-rules-conflict" : "no-risk-rule";
     return explain(code, { factors });
@@ -56,17 +39,59 @@ function everyOf({ table }: Rule, { particulars = {} }: DueFacts): Every | Expla
   return { every, factors, reason: table.rules[outcome.rule]?.basis ?? "" };
 }
 
+interface Known {
+  readonly names: readonly string[];
+  readonly every: Map<string, Every | Explanation>;
+}
+
+/** Factors come in few combinations, and an estate asks for each of them many times. */
+const KEPT = 1000;
+const kept = new WeakMap<TableDefinition, Known>();
+
+function knownOf(table: TableDefinition): Known {
+  const known = kept.get(table);
+  if (known !== undefined) return known;
+  const made: Known = { names: table.inputs.map(factorOf), every: new Map() };
+  kept.set(table, made);
+  return made;
+}
+
+/** What the particulars ask for, or why it cannot be told. */
+function everyOf({ table }: Rule, { particulars = {} }: DueFacts): Every | Explanation {
+  const { names, every } = knownOf(table);
+  const values: Scalar[] = [];
+  let key = "";
+  for (const name of names) {
+    const value = Object.hasOwn(particulars, name) ? particulars[name] : undefined;
+    if (value === undefined) return missingIn(names, particulars);
+    values.push(value);
+    key += typeof value === "string" ? `${value.length}"${value}` : `${String(value)} `;
+  }
+  const same = every.get(key);
+  if (same !== undefined) return same;
+  const found = lookUpEvery(table, values);
+  if (every.size >= KEPT) every.clear();
+  every.set(key, found);
+  return found;
+}
+
+function missingIn(names: readonly string[], particulars: Particulars): Explanation {
+  const missing = names.filter((name) => !Object.hasOwn(particulars, name));
+  return explain("needs-particulars", { names: [...new Set(missing)] });
+}
+
 /** The interval that the particulars ask for. */
 export function byRisk(rule: Rule, known: DueFacts, record: DoneRecord): Span {
   const asked = everyOf(rule, known);
   if ("code" in asked) return undecided(record, asked);
-  const due = addDuration(record.on, asked.every);
+  const { every, factors, reason } = asked;
+  const due = addDuration(record.on, every);
   return {
     record,
     earliest: rule.early === undefined ? due : subtractDuration(due, rule.early),
     due,
     latest: rule.late === undefined ? due : addDuration(due, rule.late),
-    why: explain("by-risk", { ...asked, ...facts(record) }),
+    why: explain("by-risk", { every, factors, reason, ...facts(record) }),
   };
 }
 
