@@ -9,6 +9,8 @@ export const DUE_CODES = {
   "brought-forward": ["every", "date", "entry"],
   "anniversary-kept": ["every", "deadline", "anchor", "date", "entry"],
   "anniversary-kept-late": ["every", "deadline", "anchor", "date", "entry"],
+  /** Of a fixed series, done before its window opened: the date does not move. */
+  "anniversary-stands": ["every", "deadline", "anchor", "opens", "date", "entry"],
   "anniversary-restarted-early": ["every", "opens", "date", "entry"],
   "anniversary-restarted-late": ["every", "deadline", "date", "entry"],
   "each-week": ["date", "entry"],

@@ -1,7 +1,8 @@
+import type { CivilDate } from "../shared/ids.ts";
 import { formatCivilDate } from "./civil.ts";
-import { addDuration } from "./duration.ts";
+import { addDuration, durationOf, subtractDuration } from "./duration.ts";
 import type { DueFacts } from "./facts.ts";
-import { anniversary, firstAnniversary } from "./kinds/anniversary.ts";
+import { anniversary, firstAnniversary, opens } from "./kinds/anniversary.ts";
 import { byRisk, firstByRisk } from "./kinds/by-risk.ts";
 import { eachPeriod } from "./kinds/each-period.ts";
 import { byResult, fromLastDone } from "./kinds/from-record.ts";
@@ -52,7 +53,7 @@ function whenDone(rule: IntervalRule, facts: DueFacts): Span | undefined {
     case "each-period":
       return decide(day, (record) => eachPeriod(rule, record));
     case "recurrence":
-      return decide(day, (record) => recurrence(rule, record));
+      return decide(day, (record) => recurrence(rule, record, facts.calendar));
     case "on-event":
       return decide(day, (record) => onEvent(rule, facts, record));
     case "on-usage":
@@ -61,7 +62,7 @@ function whenDone(rule: IntervalRule, facts: DueFacts): Span | undefined {
       return decide(day, (record) => byRisk(rule, facts, record));
     case "anniversary": {
       const days = doneDays(done);
-      return decide(day, (record) => anniversary(rule, days, record));
+      return decide(day, (record) => anniversary(rule, days, record, facts.calendar));
     }
     case "spacing": {
       const days = doneDays(done);
@@ -74,6 +75,32 @@ function whenDone(rule: IntervalRule, facts: DueFacts): Span | undefined {
   }
 }
 
+/** The first date has the margins of every other. */
+function marginsOf(rule: IntervalRule, due: CivilDate): Pick<Span, "earliest" | "latest"> {
+  switch (rule.kind) {
+    case "from-last-done":
+    case "by-result":
+    case "by-risk":
+    case "recurrence": {
+      const { early, late } = rule;
+      return {
+        earliest: early === undefined ? due : subtractDuration(due, early),
+        latest: late === undefined ? due : addDuration(due, late),
+      };
+    }
+    case "anniversary":
+      return {
+        earliest: opens(durationOf(rule.within), due),
+        latest: rule.late === undefined ? due : addDuration(due, rule.late),
+      };
+    case "each-period":
+    case "spacing":
+    case "on-event":
+    case "on-usage":
+      return { earliest: due, latest: due };
+  }
+}
+
 function neverDone(rule: IntervalRule, facts: DueFacts): Span {
   const { registered } = facts;
   const date = formatCivilDate(registered);
@@ -82,7 +109,7 @@ function neverDone(rule: IntervalRule, facts: DueFacts): Span {
   if (rule.first !== undefined) {
     const due = addDuration(registered, rule.first);
     const why = explain("first-due", { first: rule.first, date });
-    return { record: null, earliest: due, due, latest: due, why };
+    return { record: null, ...marginsOf(rule, due), due, why };
   }
   switch (rule.kind) {
     case "recurrence":

@@ -113,6 +113,8 @@ const EXPLANATIONS = {
     "{every} after {deadline}, kept as counted from {anchor}: done in its window on {date}.",
   "anniversary-kept-late":
     "The next after {deadline}, every {every} as counted from {anchor}: done late on {date}.",
+  "anniversary-stands":
+    "{deadline} stands, every {every} as counted from {anchor}: done on {date}, before its window opened on {opens}.",
   "anniversary-restarted-early":
     "{every} from {date}, when it was done before its window opened on {opens}.",
   "anniversary-restarted-late":

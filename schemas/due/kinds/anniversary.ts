@@ -3,6 +3,7 @@ import type { Explanation } from "../../shared/problem.ts";
 import type { Calendar } from "../calendar.ts";
 import { formatCivilDate, LAST_CIVIL_DATE } from "../civil.ts";
 import { addDuration, addTimes, type Duration, durationOf } from "../duration.ts";
+import { meanDays } from "../mean-days.ts";
 import { putOff } from "../policy.ts";
 import { requireDate } from "../require-date.ts";
 import type { RuleOf } from "../rule-schema.ts";
@@ -74,7 +75,7 @@ function next(series: Series, count: Count, day: CivilDate, before: CivilDate): 
     return rule.afterLate === "keep"
       ? { anchor, cycle: cyclesPast(anchor, every, cycle, day), turn: "kept-late", fixed, deadline }
       : { anchor: day, cycle: 1, turn: "restarted-late", fixed: false, deadline };
-  if (day >= opens(within, deadline))
+  if (!isTooSoon(within, deadline, day))
     return { anchor, cycle: cycle + 1, turn: "kept", fixed, deadline };
   return fixed
     ? { ...count, turn: "stands", deadline }
@@ -96,7 +97,7 @@ function sentence(rule: Rule, within: Duration, count: Count, record: DoneRecord
     case "stands": {
       const anchor = formatCivilDate(count.anchor);
       const open = formatCivilDate(opens(within, count.deadline));
-      return explain("anniversary-stands", { ...about, deadline, anchor, opens: open });
+      return explain("anniversary-stands", { every, deadline, anchor, opens: open, date, entry });
     }
     case "restarted-late":
       return explain("anniversary-restarted-late", { every, deadline, date, entry });
@@ -108,21 +109,22 @@ function sentence(rule: Rule, within: Duration, count: Count, record: DoneRecord
 }
 
 /** The cycle of the first deadline of a fixed series on or after a day; the series has no beginning. */
-function deadlineFrom(anchor: CivilDate, every: Duration, day: CivilDate): number {
-  const longest = every.months * 31 + every.days;
-  if (longest === 0) return 0;
-  let cycle = Math.floor((day - anchor) / longest) - 1;
-  if (day < anchor) cycle = Math.floor((day - anchor) / (every.months * 28 + every.days)) - 1;
+function deadlineFrom(anchor: CivilDate, { every, rule }: Series, day: CivilDate): number {
+  const days = meanDays(rule.every);
+  if (days === 0) return 0;
+  // Months are never further from their mean than two of them.
+  let cycle = Math.floor((day - anchor) / days) - 2;
   while (addTimes(anchor, every, cycle) < day) cycle += 1;
   return cycle;
 }
 
 /** Done for the first time: the day itself begins the count, or a fixed series goes on past it. */
-function begin({ rule, every, within }: Series, day: CivilDate): Count {
+function begin(series: Series, day: CivilDate): Count {
+  const { rule, every, within } = series;
   if (rule.anchor === undefined)
     return { anchor: day, cycle: 1, turn: "begun", fixed: false, deadline: day };
   const anchor = requireDate(rule.anchor);
-  const cycle = deadlineFrom(anchor, every, day);
+  const cycle = deadlineFrom(anchor, series, day);
   const deadline = addTimes(anchor, every, cycle);
   return day >= opens(within, deadline)
     ? { anchor, cycle: cycle + 1, turn: "kept", fixed: true, deadline }
@@ -132,11 +134,13 @@ function begin({ rule, every, within }: Series, day: CivilDate): Count {
 /** Of a fixed series and never done: due on its first date from the registration on. */
 export function firstAnniversary(rule: Rule, anchor: string, registered: CivilDate): Span {
   const every = durationOf(rule.every);
+  const within = durationOf(rule.within);
   const from = requireDate(anchor);
-  const due = addTimes(from, every, deadlineFrom(from, every, registered));
+  const series: Series = { rule, every, within, calendar: undefined };
+  const due = addTimes(from, every, deadlineFrom(from, series, registered));
   return {
     record: null,
-    earliest: opens(durationOf(rule.within), due),
+    earliest: opens(within, due),
     due,
     latest: rule.late === undefined ? due : addDuration(due, rule.late),
     why: explain("anniversary-first", { every: rule.every, anchor }),

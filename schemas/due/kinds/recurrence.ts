@@ -1,8 +1,10 @@
 import type { CivilDate } from "../../shared/ids.ts";
 import type { Explanation } from "../../shared/problem.ts";
+import type { Calendar } from "../calendar.ts";
 import { addDuration, subtractDuration } from "../duration.ts";
+import { rolledBack } from "../policy.ts";
 import { requireDate } from "../require-date.ts";
-import { type NextOccurrence, nextAfter } from "../rrule/occurrences.ts";
+import { type NextOccurrence, nextAfter, occurrencesFrom } from "../rrule/occurrences.ts";
 import { readRrule } from "../rrule/read-rrule.ts";
 import type { RuleOf } from "../rule-schema.ts";
 import { type DoneRecord, NO_DATE } from "../window.ts";
@@ -13,13 +15,19 @@ type Rule = RuleOf<"recurrence">;
 const opens = ({ early }: Rule, day: CivilDate): CivilDate =>
   early === undefined ? day : subtractDuration(day, early);
 
-/** The first occurrence after a day whose window opens after it too: one done inside it is done. */
-function following(rule: Rule, day: CivilDate): NextOccurrence {
-  const start = requireDate(rule.start);
-  for (let from = day; ; ) {
-    const next = nextAfter(readRrule(rule.rrule), start, from);
-    if ("ended" in next || opens(rule, next.date) > day) return next;
-    from = next.date;
+/**
+ * The first occurrence that what was done on a day does not count for. It counts for the one of
+ * that day, for those that roll back to it or before it, and, where there are none of these, for
+ * the one whose window is open.
+ */
+function following(rule: Rule, day: CivilDate, calendar?: Calendar): NextOccurrence {
+  const series = occurrencesFrom(readRrule(rule.rrule), requireDate(rule.start), day);
+  for (let used = false; ; used = true) {
+    const next = series.next();
+    if (next.done) return { ended: next.value };
+    const date = next.value;
+    const isThen = date === day || rolledBack(rule, date, calendar) <= day;
+    if (!isThen && (used || opens(rule, date) > day)) return { date };
   }
 }
 
@@ -38,12 +46,12 @@ const spanOf = (
   return { record, earliest: opens(rule, due), due, latest, why };
 };
 
-/** Any day from the opening of an occurrence's window on counts for it. */
-export const recurrence = (rule: Rule, record: DoneRecord): Span =>
+/** Due on the first occurrence that was not done; what was missed is not made up for. */
+export const recurrence = (rule: Rule, record: DoneRecord, calendar?: Calendar): Span =>
   spanOf(
     rule,
     record,
-    following(rule, record.on),
+    following(rule, record.on, calendar),
     explain("recurrence", { rrule: rule.rrule, ...facts(record) }),
   );
 

@@ -65,6 +65,13 @@ export const occurrences = (
   dtstart: CivilDate,
 ): Generator<CivilDate, RruleEnd, undefined> => walk(rule, dtstart, dtstart);
 
+/** As `occurrences`, those from a day on. */
+export const occurrencesFrom = (
+  rule: Rrule,
+  dtstart: CivilDate,
+  day: CivilDate,
+): Generator<CivilDate, RruleEnd, undefined> => walk(rule, dtstart, day);
+
 /** The first occurrence after a day, or why there is none. @throws as `occurrences`. */
 export function nextAfter(rule: Rrule, dtstart: CivilDate, day: CivilDate): NextOccurrence {
   const next = walk(rule, dtstart, day + 1).next();

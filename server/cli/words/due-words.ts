@@ -34,6 +34,8 @@ export const DUE_WORDS = {
     "{every} after {deadline}, kept as counted from {anchor}: done in its window on {date}",
   "anniversary-kept-late":
     "the next after {deadline}, every {every} as counted from {anchor}: done late on {date}",
+  "anniversary-stands":
+    "{deadline} stands, every {every} as counted from {anchor}: done on {date}, before its window opened on {opens}",
   "anniversary-restarted-early":
     "{every} from {date}, when it was done before its window opened on {opens}",
   "anniversary-restarted-late": "{every} from {date}, when it was done late; it was due {deadline}",
