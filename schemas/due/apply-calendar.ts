@@ -3,7 +3,8 @@ import type { Explanation } from "../shared/problem.ts";
 import { type Calendar, firstOpen, lastOpen } from "./calendar.ts";
 import { formatCivilDate } from "./civil.ts";
 import { explain, type Span } from "./kinds/span.ts";
-import type { IntervalRule, WhenClosed } from "./rule-schema.ts";
+import { policyFor } from "./policy.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 
 /** Doing it before this day would not count for this window, or would begin it anew. */
 function floorOf({ kind }: IntervalRule, { record, earliest }: Span, registered: CivilDate) {
@@ -13,22 +14,24 @@ function floorOf({ kind }: IntervalRule, { record, earliest }: Span, registered:
     case "by-result":
     case "by-risk":
     case "on-usage":
+    case "recurrence":
       return after;
     case "anniversary":
     case "each-period":
     case "spacing":
-    case "recurrence":
     case "on-event":
       return Math.max(earliest, after) as CivilDate;
   }
 }
 
+/** A day off is no reason to leave the period or to pass the greatest spacing. */
+const endOf = ({ kind }: IntervalRule, { latest }: Span, limit: CivilDate | undefined) =>
+  kind === "each-period" || kind === "spacing" ? latest : limit;
+
 const moved = ({ why }: Span, step: Explanation): Explanation => ({
   ...why,
   moved: [...(why.moved ?? []), step],
 });
-
-type Policy = WhenClosed | "roll-forward";
 
 interface Place {
   readonly calendar: Calendar;
@@ -46,8 +49,7 @@ interface Place {
 export function applyCalendar(rule: IntervalRule, span: Span, place: Place): Span {
   const { calendar, limit, registered } = place;
   const shut = calendar.shut(span.due);
-  const policy: Policy =
-    (shut?.kind === "closure" ? rule.whenClosed : rule.onDayOff) ?? "roll-back";
+  const policy = policyFor(rule, shut);
   const floor = floorOf(rule, span, registered);
   // What is due at once has no window to move in.
   if (span.due <= (span.record?.on ?? registered) || policy === "due-anyway") return span;
@@ -56,11 +58,15 @@ export function applyCalendar(rule: IntervalRule, span: Span, place: Place): Spa
     closed: formatCivilDate(span.due),
     reason: shut?.reason ?? "",
   });
+  const lastDay = (due: CivilDate): CivilDate =>
+    policyFor(rule, calendar.shut(span.latest)) === "due-anyway" && span.latest >= due
+      ? span.latest
+      : (lastOpen(calendar, span.latest, due) ?? due);
   const rollBack = (keepsGrace: boolean): Span => {
     const due = lastOpen(calendar, span.due, floor);
     if (due === undefined)
       return { ...span, why: moved(span, explain("no-open-day", params(span.due))) };
-    const latest = lastOpen(calendar, span.latest, due) ?? due;
+    const latest = lastDay(due);
     if (due === span.due) return { ...span, latest };
     return {
       ...span,
@@ -80,15 +86,18 @@ export function applyCalendar(rule: IntervalRule, span: Span, place: Place): Spa
     case "excused": {
       if (shut === null) return rollBack(true);
       const due = firstOpen(calendar, span.due);
-      if (due === undefined || (limit !== undefined && due > limit)) return rollBack(true);
-      const latest = Math.max(due, lastOpen(calendar, span.latest, due) ?? due) as CivilDate;
+      const end = policy === "roll-forward" ? endOf(rule, span, limit) : limit;
+      if (due === undefined || (end !== undefined && due > end)) return rollBack(true);
+      const latest = lastDay(due);
       const code = {
         "roll-forward": "rolled-forward",
         "on-reopening": "due-on-reopening",
         excused: "excused-while-closed",
       } as const;
       const why = moved(span, explain(code[policy], params(due)));
-      if (policy === "roll-forward") return { ...span, due, latest, why };
+      // What may not be used after an event stays so, closed or not.
+      if (policy === "roll-forward" || span.closure !== undefined)
+        return { ...span, due, latest, why };
       const status = policy === "excused" ? "excused" : "blocked";
       return { ...span, due, latest, why, closure: { status, from: span.due, reopens: due } };
     }

@@ -32,12 +32,24 @@ function withCover(record: DoneRecord | null, why: Explanation): Explanation {
   return { ...why, moved: [step, ...(why.moved ?? [])] };
 }
 
-function byRule(rule: IntervalRule, facts: DueFacts, neverAfter: string | undefined): DueWindow {
+/** What the law allows at most from a day on, whichever of two rules says it. */
+const strictest = (from: CivilDate, a: string | undefined, b: string | undefined) =>
+  a === undefined || b === undefined
+    ? (a ?? b)
+    : addDuration(from, a) <= addDuration(from, b)
+      ? a
+      : b;
+
+/** `law`: the longest time of the rule that this one stands for. */
+function byRule(rule: IntervalRule, facts: DueFacts, law?: string): DueWindow {
   const { calendar, registered } = facts;
   const span = spanOf(rule, facts);
-  const counted = span.record?.on ?? null;
+  const counted = span.record?.on;
+  const neverAfter = counted === undefined ? undefined : strictest(counted, rule.neverAfter, law);
   const limit =
-    neverAfter === undefined || counted === null ? undefined : addDuration(counted, neverAfter);
+    neverAfter === undefined || counted === undefined
+      ? undefined
+      : addDuration(counted, neverAfter);
   const bounded = bound(span, neverAfter, limit);
   const placed =
     calendar === undefined || bounded.undecided || bounded.due === NO_DATE
@@ -56,13 +68,15 @@ function byRule(rule: IntervalRule, facts: DueFacts, neverAfter: string | undefi
   };
 }
 
-/** What the law allows at most, whichever of two rules says it. */
-const strictest = (a: string | undefined, b: string | undefined): string | undefined =>
-  a === undefined || b === undefined
-    ? (a ?? b)
-    : addDuration(0 as CivilDate, a) < addDuration(0 as CivilDate, b)
-      ? a
-      : b;
+/** A window whose date would lie before a day, on that day: nothing is asked or excused before it. */
+function atTheEarliest(window: DueWindow, day: CivilDate): DueWindow {
+  const { closure, ...rest } = window;
+  const latest = Math.max(window.latest, day) as CivilDate;
+  const moved = { ...rest, due: day, latest };
+  return closure?.status === "blocked"
+    ? { ...moved, closure: { ...closure, from: Math.max(closure.from, day) as CivilDate } }
+    : moved;
+}
 
 const withStep = (window: DueWindow, step: Explanation): DueWindow => ({
   ...window,
@@ -79,21 +93,17 @@ const withStep = (window: DueWindow, step: Explanation): DueWindow => ({
  */
 export function computeWindow(rule: IntervalRule, facts: DueFacts): DueWindow {
   const { override } = facts;
-  if (override === undefined) return byRule(rule, facts, rule.neverAfter);
-  const neverAfter = strictest(rule.neverAfter, override.rule.neverAfter);
+  if (override === undefined) return byRule(rule, facts);
   const { until, reason } = override;
-  const other = byRule(override.rule, facts, neverAfter);
+  const other = byRule(override.rule, facts, rule.neverAfter);
   if (until === null || other.due <= until) {
     const params = { reason, until: until === null ? null : formatCivilDate(until) };
     return withStep(other, explain("override", params));
   }
-  const own = byRule(rule, facts, rule.neverAfter);
+  const own = byRule(rule, facts);
   if (own.due > until) return own;
-  const params = { reason, until: formatCivilDate(until) };
-  return withStep(
-    { ...own, due: until, latest: Math.max(own.latest, until) as CivilDate },
-    explain("override-over", params),
-  );
+  const step = explain("override-over", { reason, until: formatCivilDate(until) });
+  return withStep(atTheEarliest(own, until), step);
 }
 
 /**

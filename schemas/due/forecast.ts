@@ -1,6 +1,8 @@
 import type { CivilDate } from "../shared/ids.ts";
 import { computeWindow } from "./compute-window.ts";
 import type { DueFacts, MeterReading } from "./facts.ts";
+import { needsHistory } from "./latest-day.ts";
+import { meanRate, meterOf } from "./meter.ts";
 import type { IntervalRule } from "./rule-schema.ts";
 import { type DoneRecord, type DueWindow, hasDates } from "./window.ts";
 
@@ -27,14 +29,19 @@ const plainOf = (rule: IntervalRule, facts: DueFacts): CivilDate => {
   return computeWindow(free as IntervalRule, bare).due;
 };
 
-/** What the meter will show on a day, if it is used as much as between its first and last reading. */
-function expectedReading(meter: readonly MeterReading[], on: CivilDate): MeterReading | undefined {
-  const inOrder = [...meter].sort((a, b) => a.on - b.on || a.value - b.value);
-  const [first, last] = [inOrder[0], inOrder.at(-1)];
-  if (first === undefined || last === undefined || last.on === first.on) return undefined;
-  const rate = Math.max(0, (last.value - first.value) / (last.on - first.on));
+/** What the meter will show on a day, if it is used as much as since it was put in. */
+function expectedReading(
+  rules: readonly IntervalRule[],
+  meter: readonly MeterReading[],
+  on: CivilDate,
+): MeterReading | undefined {
+  const rule = rules.find((one) => one.kind === "on-usage");
+  if (rule === undefined) return undefined;
+  const { marks } = meterOf(meter, rule.unit);
+  const [last, rate] = [marks.at(-1), meanRate(marks)];
+  if (last === undefined || rate === undefined) return undefined;
   const value = last.value + rate * Math.max(0, on - last.on);
-  return { entry: `expected ${on}`, on, at: null, value, unit: last.unit };
+  return { entry: `expected ${on}`, on, at: null, value, unit: rule.unit };
 }
 
 /** The next one is taken to come out as the last one did. */
@@ -65,6 +72,7 @@ export function forecast(
 ): readonly Coming[] {
   const coming: Coming[] = [];
   const like = latestOf(facts.done);
+  const rules = facts.override === undefined ? [rule] : [rule, facts.override.rule];
   let known = facts;
   let last: CivilDate | undefined;
   while (coming.length < Math.min(count, MOST)) {
@@ -74,10 +82,10 @@ export function forecast(
     if (last !== undefined && on <= last) break;
     coming.push({ window, plain: window.undecided ? window.due : plainOf(rule, known) });
     last = on;
-    const reading = expectedReading(known.meter ?? [], on);
+    const reading = expectedReading(rules, known.meter ?? [], on);
     known = {
       ...known,
-      done: [...known.done, doneOn(on, like)],
+      done: [...(rules.some(needsHistory) ? known.done : []), doneOn(on, like)],
       ...(reading === undefined ? {} : { meter: [...(known.meter ?? []), reading] }),
     };
   }

@@ -1,5 +1,5 @@
 import type { CivilDate } from "../shared/ids.ts";
-import { type Calendar, firstOpen, lastOpen, type ShutDay } from "./calendar.ts";
+import { type Calendar, firstOpen, LONGEST_CLOSURE, lastOpen, type ShutDay } from "./calendar.ts";
 import type { OnDayOff, WhenClosed } from "./rule-schema.ts";
 
 export type Policy = WhenClosed | OnDayOff;
@@ -13,16 +13,13 @@ interface Policies {
 export const policyFor = (rule: Policies, shut: ShutDay | null): Policy =>
   (shut?.kind === "closure" ? rule.whenClosed : rule.onDayOff) ?? "roll-back";
 
-/** How far back an open day is looked for: longer than any closure that is one. */
-const LONGEST = 1100;
-
 /** The day by which a date is done that rolls back off a shut day; the date itself where it does not. */
 export function rolledBack(rule: Policies, date: CivilDate, calendar?: Calendar): CivilDate {
   const shut = calendar?.shut(date) ?? null;
   if (calendar === undefined || shut === null) return date;
   const policy = policyFor(rule, shut);
   if (policy !== "roll-back" && policy !== "bring-forward") return date;
-  return lastOpen(calendar, date, (date - LONGEST) as CivilDate) ?? date;
+  return lastOpen(calendar, date, (date - LONGEST_CLOSURE) as CivilDate) ?? date;
 }
 
 /** The day that a date is put off to from a shut day; the date itself where it is not. */

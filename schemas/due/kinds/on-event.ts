@@ -14,11 +14,18 @@ interface Asked {
   readonly why: Span["why"];
 }
 
-/** Whether a check answers an event: it came after it, by the clock where both have one. */
+/**
+ * Whether a check answers an event: it came after it, on one date by the clock. Where the clock is
+ * not known of both, nothing tells which came first, and the event still asks.
+ */
 const answers = (done: DoneRecord, event: DueEvent): boolean =>
-  done.on === event.on && done.at !== null && event.at !== null
-    ? done.at >= event.at
-    : done.on >= event.on;
+  done.on === event.on
+    ? done.at !== null && event.at !== null && done.at >= event.at
+    : done.on > event.on;
+
+/** The earlier of two events; a total order, so that the order they came in cannot matter. */
+const isEarlier = (a: DueEvent, b: DueEvent): boolean =>
+  a.on === b.on ? (a.at === b.at ? a.entry < b.entry : (a.at ?? 0) < (b.at ?? 0)) : a.on < b.on;
 
 function afterEvent(rule: Rule, event: DueEvent): Asked {
   const { kind, on, entry } = event;
@@ -32,11 +39,12 @@ function afterReopening(rule: Rule, facts: DueFacts, last: CivilDate | null): As
   for (let at = from; ; ) {
     const next = facts.calendar?.nextReopening(at);
     if (next === undefined) return undefined;
-    const { on, reason } = next;
-    const earliest = rule.early === undefined ? on : subtractDuration(on, rule.early);
-    if (last === null || earliest > last) {
+    const { on, since, reason } = next;
+    // What was done before it closed says nothing of how it reopens.
+    const early = rule.early === undefined ? on : Math.max(subtractDuration(on, rule.early), since);
+    if (last === null || early > last) {
       const params = { within: rule.within, date: formatCivilDate(on), reason };
-      return { on, earliest, why: explain("after-reopened", params) };
+      return { on, earliest: early as CivilDate, why: explain("after-reopened", params) };
     }
     at = (on + 1) as CivilDate;
   }
@@ -44,18 +52,19 @@ function afterReopening(rule: Rule, facts: DueFacts, last: CivilDate | null): As
 
 /** Due `within` after the first event that no check has answered; without one there is no date. */
 export function onEvent(rule: Rule, facts: DueFacts, record: DoneRecord | null): Span {
-  const { events = [] } = facts;
-  let asked: Asked | undefined;
-  for (const event of events) {
+  let first: DueEvent | undefined;
+  for (const event of facts.events ?? []) {
     if (!rule.after.includes(event.kind)) continue;
     if (record !== null && answers(record, event)) continue;
-    if (asked === undefined || event.on < asked.on) asked = afterEvent(rule, event);
+    if (first === undefined || isEarlier(event, first)) first = event;
   }
   const reopening = rule.after.includes("reopened")
     ? afterReopening(rule, facts, record?.on ?? null)
     : undefined;
-  if (reopening !== undefined && (asked === undefined || reopening.on < asked.on))
-    asked = reopening;
+  const asked =
+    first === undefined || (reopening !== undefined && reopening.on < first.on)
+      ? reopening
+      : afterEvent(rule, first);
   if (asked === undefined) {
     const why = explain("no-event-yet", { after: rule.after });
     return { record, earliest: NO_DATE, due: NO_DATE, latest: NO_DATE, why };
