@@ -24,6 +24,7 @@ export * from "./checklist/uses-previous.ts";
 export * from "./checklist/validate-answers.ts";
 export * from "./checklist/worded.ts";
 export * from "./due/calendar.ts";
+export * from "./due/calendar-problems.ts";
 export * from "./due/calendar-schema.ts";
 export * from "./due/civil.ts";
 export * from "./due/codes.ts";

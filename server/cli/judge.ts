@@ -20,10 +20,9 @@ import {
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { createPatternEngine } from "@roundbook/schemas/patterns";
 import { parseChecklist } from "@roundbook/schemas/validate";
-import { jsonFault } from "../usecases/json-fault.ts";
+import { answerLines, bad, type Given, isObject, told } from "./answer-lines.ts";
 import { readArguments } from "./arguments.ts";
-import { DONE, NOT_RIGHT, type Verb } from "./io.ts";
-import { type Line, LONGEST_LINE, readLines } from "./lines.ts";
+import type { Verb } from "./io.ts";
 import { say, sayProblem } from "./say.ts";
 
 const KEPT_JUDGES = 64;
@@ -37,21 +36,8 @@ interface Asked {
   readonly evidence?: Evidence;
 }
 
-const bad = (...problems: readonly Problem[]): Result<never> => ({ ok: false, problems });
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-function readAsked({ number, text, fault }: Line): Result<Asked> {
-  if (text === null) return bad(problem("", fault ?? "not-utf8", { limit: LONGEST_LINE }));
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (error) {
-    return bad(jsonFault(text, error, number));
-  }
-  if (!isObject(value)) return bad(problem("", "wrong-type", { expected: ["object"] }));
-  const { checklist, particulars = {}, answers, on, previous, evidence } = value;
+function readAsked(line: Given): Result<Asked> {
+  const { checklist, particulars = {}, answers, on, previous, evidence } = line;
   if (checklist === undefined) return bad(problem("", "missing-keyword", { keyword: "checklist" }));
   if (answers === undefined) return bad(problem("", "missing-keyword", { keyword: "answers" }));
   const given = { particulars, answers, evidence: evidence ?? {} };
@@ -127,9 +113,6 @@ const worked = ({ code, params }: Explanation, working: string | undefined): Exp
   params: { ...params, working: working ?? "" },
 });
 
-const told = (problems: readonly Problem[]) =>
-  problems.map((one) => ({ ...one, says: sayProblem(one) }));
-
 function worded(judgement: Judgement) {
   const points = Object.entries(judgement.points).map(([id, point]) => {
     const limits = point.limits.map((limit) => ({
@@ -167,24 +150,19 @@ export const judge: Verb = {
   async run(args, io) {
     const plain = !readArguments(args, [], {}).values.json;
     const judgeFor = keptJudges();
-    let status = DONE;
-    for await (const line of readLines(io.stdin)) {
-      if (line.text?.trim() === "") continue;
-      const asked = readAsked(line);
-      const found = asked.ok ? judgeFor(asked.value.checklist) : asked;
-      if (asked.ok && found.ok) {
+    return answerLines(io, {
+      answer(given) {
+        const asked = readAsked(given);
+        const found = asked.ok ? judgeFor(asked.value.checklist) : asked;
+        if (!asked.ok || !found.ok) return found as Result<never>;
         const { judge, problems } = found.value;
         const judged = judge.judge(asked.value);
         const judgement = { ...judged, problems: [...problems, ...judged.problems] };
-        await io.out(plain ? plainly(judgement) : JSON.stringify(worded(judgement)));
-        continue;
-      }
-      status = NOT_RIGHT;
-      const problems = found.ok ? [] : found.problems;
-      for (const one of problems) io.err(`line ${line.number}: ${sayProblem(one)}`);
-      await io.out(plain ? "not judged" : JSON.stringify(unjudged(line.number, problems)));
-    }
-    return status;
+        return { ok: true, value: plain ? plainly(judgement) : JSON.stringify(worded(judgement)) };
+      },
+      refused: (line, problems) =>
+        plain ? "not judged" : JSON.stringify(unjudged(line, problems)),
+    });
   },
 };
 
