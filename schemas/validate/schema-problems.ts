@@ -90,6 +90,12 @@ const branchesOf = (choice: ErrorObject, errors: readonly ErrorObject[]) => {
   return [...branches.values()];
 };
 
+/** Whether an error shows that a form was not meant: by its type, its value, or a member that names it. */
+function tellsApart({ keyword, instancePath }: ErrorObject, choice: ErrorObject): boolean {
+  if (instancePath === choice.instancePath) return ["type", "const", "enum"].includes(keyword);
+  return keyword === "const" && instancePath.lastIndexOf("/") === choice.instancePath.length;
+}
+
 /** Of the forms a value may have, the errors of the one it was evidently meant to have. */
 const meant = (choice: ErrorObject, errors: readonly ErrorObject[]): readonly Problem[] => {
   const branches = branchesOf(choice, errors);
@@ -97,14 +103,17 @@ const meant = (choice: ErrorObject, errors: readonly ErrorObject[]): readonly Pr
     const keywords = branches.flat().map((error) => word(error.params, "missingProperty"));
     return [problem(choice.instancePath, "exactly-one-of", { keywords })];
   }
-  const close = branches.filter(
-    (branch) =>
-      !branch.some(
-        (error) =>
-          error.instancePath === choice.instancePath &&
-          ["type", "const", "enum"].includes(error.keyword),
-      ),
-  );
+  const unlike = branches.map((branch) => branch.find((error) => tellsApart(error, choice)));
+  const close = branches.filter((_, index) => unlike[index] === undefined);
+  const [first] = unlike;
+  // No form is named so: the names that there are say more than "none fits".
+  if (
+    first?.keyword === "const" &&
+    unlike.every((error) => error?.instancePath === first.instancePath)
+  ) {
+    const allowed = unlike.map((error) => String(error?.params.allowedValue));
+    return [problem(first.instancePath, "not-allowed", { allowed: [...new Set(allowed)] })];
+  }
   const only = close.length === 1 ? close[0] : undefined;
   return only ? problemsOf(only) : [translate(choice)];
 };
