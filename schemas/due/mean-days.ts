@@ -9,7 +9,7 @@ export const meanDays = (iso: string): number => {
   return months * DAYS_PER_MONTH + days;
 };
 
-const PERIODS = {
+export const PERIODS = {
   week: "P1W",
   month: "P1M",
   quarter: "P3M",

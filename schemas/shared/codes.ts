@@ -1,4 +1,5 @@
 import { DUE_CODES, DUE_PROBLEM_CODES } from "../due/codes.ts";
+import { RRULE_CODES } from "../due/rrule/codes.ts";
 import { JUDGE_CODES, JUDGE_PROBLEM_CODES } from "../judge/codes.ts";
 import { ANSWER_CODES, PARTICULAR_CODES, SHAPE_CODES } from "./codes/checklist-codes.ts";
 import { DESK_CODES } from "./codes/desk-codes.ts";
@@ -27,6 +28,7 @@ export const PROBLEM_CODES: CodeList = join(
   LINT_WARNINGS,
   JUDGE_PROBLEM_CODES,
   DUE_PROBLEM_CODES,
+  RRULE_CODES,
   IMPORT_CODES,
   DESK_CODES,
 );

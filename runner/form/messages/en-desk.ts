@@ -29,6 +29,22 @@ export const DESK_WORDS = {
   "covers-in-circle": "These checks cover each other in a circle: {titles}.",
   "period-has-no-such-day": "The period has no day {day}; it has {most} at most.",
   "no-such-date": "{date} is no day of the calendar.",
+  "rrule-too-long": "It is longer than {limit} characters.",
+  "rrule-no-part": "“{text}” is no NAME=VALUE.",
+  "rrule-unknown-part": "“{part}” is no part of a series{nearest?; nearest: “$”}.",
+  "rrule-repeated-part": "{part} stands twice.",
+  "rrule-no-freq": "FREQ is missing: DAILY, WEEKLY, MONTHLY or YEARLY.",
+  "rrule-sub-daily":
+    "{part}={value} asks for times of a day; dates are whole days, so the least is FREQ=DAILY.",
+  "rrule-bad-value": "“{value}” cannot stand for {part}{nearest?; nearest: “$”}.",
+  "rrule-out-of-range": "{part} goes from {least} to {most}; {value} is none of these.",
+  "rrule-count-and-until": "COUNT and UNTIL both end it; one of them may stand.",
+  "rrule-not-with-freq": "{part} does not go with FREQ={freq}.",
+  "rrule-ordinal-not-here":
+    "A numbered weekday counts within months or years only, and not beside BYWEEKNO.",
+  "rrule-setpos-alone": "BYSETPOS picks from another BY part, and there is none.",
+  "rrule-other-calendar": "The calendar is GREGORIAN; “{value}” is not counted here.",
+  "rrule-skip-without-rscale": "SKIP stands only beside RSCALE=GREGORIAN.",
   "rrule-gives-no-day": "The series gives no day at all.",
   "margin-longer-than-gap":
     "The margin, {margin}, is longer than the time between two dates, {gap}.",

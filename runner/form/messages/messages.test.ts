@@ -9,6 +9,7 @@ import {
   JUDGE_PROBLEM_CODES,
   LINT_CODES,
   PARTICULAR_CODES,
+  PROBLEM_CODES,
   SHAPE_CODES,
 } from "@roundbook/schemas";
 import { describe, expect, it } from "vitest";
@@ -39,6 +40,7 @@ const LISTS = {
   JUDGE_CODES,
   JUDGE_PROBLEM_CODES,
   PARTICULAR_CODES,
+  PROBLEM_CODES,
   SHAPE_CODES,
   LINT_CODES: Object.fromEntries(
     Object.entries(LINT_CODES).map(([code, { params }]) => [code, params]),

@@ -29,7 +29,7 @@ const TYPES: Readonly<Record<string, string>> = {
   "1": "a figure without unit",
 };
 
-/** What the reader of formulas calls a place where it goes no further. */
+/** What the reader of formulas calls a place where it goes no further, and why a series ends. */
 const REASONS: Readonly<Record<string, string>> = {
   unexpected_token: "this word or sign does not fit here",
   unexpected_character: "this character has no meaning here",
@@ -41,6 +41,10 @@ const REASONS: Readonly<Record<string, string>> = {
   invalid_hex_integer: "this number is not complete",
   unterminated_triple_quoted_string: "the text has no closing quotation marks",
   unterminated_string: "the text has no closing quotation mark",
+  "count-reached": "its count is used up",
+  "until-passed": "its last day is past",
+  "never-again": "no day of the calendar fits it",
+  "calendar-ends": "the calendar ends",
 };
 
 /** Why something cannot be told, where the code alone is known and none of its parameters. */
@@ -77,12 +81,37 @@ const CAUSES: Readonly<Record<string, string>> = {
   "not-asked": "a point it hangs on is not asked",
 };
 
+/** What asks for a check, as "it is …" goes on. */
+const EVENTS: Readonly<Record<string, string>> = {
+  repaired: "repaired",
+  modified: "modified",
+  returned: "back in service",
+  reopened: "open again",
+};
+
+/** Parameters that say how long, as ISO 8601 durations. */
+export const TIMES: ReadonlySet<string> = new Set([
+  "every",
+  "first",
+  "within",
+  "after",
+  "next",
+  "min",
+  "max",
+  "limit",
+  "margin",
+  "gap",
+  "milder",
+  "longer",
+]);
+
 /** Codes and names of the format that stand for words in a sentence, by parameter. */
 export const PARAM_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   kind: KINDS,
   expected: TYPES,
   found: TYPES,
   reason: REASONS,
+  after: EVENTS,
   cause: CAUSES,
   /** The unit of a bare number is not written. */
   unit: { "1": "" },
