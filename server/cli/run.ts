@@ -7,11 +7,13 @@ import { importing } from "./import.ts";
 import { type Io, NOT_RIGHT, UsageError, type Verb } from "./io.ts";
 import { judge } from "./judge.ts";
 import { exporting, rebuilding } from "./logbook.ts";
+import { next } from "./next.ts";
 import { say, sayProblem } from "./say.ts";
 import { starter, starters } from "./starters.ts";
 
 const VERBS: Readonly<Record<string, Verb>> = {
   judge,
+  next,
   due,
   history,
   import: importing,

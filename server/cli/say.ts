@@ -1,5 +1,6 @@
 import type { Explanation, ProblemParam } from "@roundbook/schemas";
-import { PARAM_WORDS } from "./words/param-words.ts";
+import { durationInWords } from "./words/duration-in-words.ts";
+import { PARAM_WORDS, TIMES } from "./words/param-words.ts";
 import { WORDS } from "./words.ts";
 
 /** Numbers as JavaScript writes them, lists with commas, and nothing for what is unknown. */
@@ -10,7 +11,7 @@ function written(value: ProblemParam | undefined): string {
 
 /** An explanation or problem as an English sentence. A code without wording speaks for itself. */
 export function say({ moved = [], ...said }: Explanation): string {
-  return [sayOne(said), ...moved.map(say)].join("; ");
+  return [sayOne(said), ...moved.map(say)].join(", ");
 }
 
 function sayOne({ code, params }: Explanation): string {
@@ -28,6 +29,8 @@ type Params = Explanation["params"];
 function inWords(params: Params, name: string): string {
   const value = params[name];
   const words = Object.hasOwn(PARAM_WORDS, name) ? PARAM_WORDS[name] : undefined;
+  const time = TIMES.has(name) ? durationInWords(value) : null;
+  if (time !== null) return time;
   if (!words) return written(value);
   const one = (text: ProblemParam | undefined) =>
     typeof text === "string" && Object.hasOwn(words, text) ? (words[text] ?? "") : written(text);
