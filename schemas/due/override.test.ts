@@ -1,0 +1,103 @@
+import { describe, expect, test } from "vitest";
+import { day, doneOn } from "../testing/due-records.ts";
+import { formatCivilDate } from "./civil.ts";
+import { computeWindow, statusOn } from "./compute-window.ts";
+import type { DueFacts, RuleOverride } from "./facts.ts";
+import type { IntervalRule } from "./rule-schema.ts";
+
+const YEARLY: IntervalRule = { kind: "from-last-done", every: "P12M", neverAfter: "P14M" };
+const every = (duration: string, until: string | null, more: Partial<IntervalRule> = {}) =>
+  ({
+    rule: { kind: "from-last-done", every: duration, ...more } as IntervalRule,
+    reason: "in a wet room",
+    until: until === null ? null : day(until),
+  }) satisfies RuleOverride;
+const windowOf = (
+  override: RuleOverride,
+  rule: IntervalRule = YEARLY,
+  more: Partial<DueFacts> = {},
+) =>
+  computeWindow(rule, {
+    done: [doneOn("2026-03-14")],
+    registered: day("2026-01-01"),
+    override,
+    ...more,
+  });
+const dueOf = (override: RuleOverride, rule: IntervalRule = YEARLY) => {
+  const { due, latest, why } = windowOf(override, rule);
+  return [formatCivilDate(due), formatCivilDate(latest), why.moved?.map(({ code }) => code)];
+};
+
+describe("a rule of one asset's own", () => {
+  test("decides for good, or as long as its date lies in its time, and says why", () => {
+    expect(dueOf(every("P3M", null))).toEqual(["2026-06-14", "2026-06-14", ["override"]]);
+    expect(dueOf(every("P3M", "2026-06-14"))).toEqual(["2026-06-14", "2026-06-14", ["override"]]);
+    expect(windowOf(every("P3M", "2026-12-31")).why.moved).toEqual([
+      { code: "override", params: { reason: "in a wet room", until: "2026-12-31" } },
+    ]);
+  });
+
+  test("whose date lies beyond its time gives way to the interval's", () => {
+    expect(dueOf(every("P13M", "2026-06-13"))).toEqual(["2027-03-14", "2027-03-14", undefined]);
+    expect(dueOf(every("P3M", "2026-06-13"))[0]).toBe("2027-03-14");
+  });
+
+  test("that gave more time than the interval ends on its last day, not before", () => {
+    expect(dueOf(every("P13M", "2027-03-31"))).toEqual([
+      "2027-03-31",
+      "2027-03-31",
+      ["override-over"],
+    ]);
+  });
+
+  test("once overdue stays overdue when its time is over", () => {
+    const window = windowOf(every("P3M", "2026-12-31"));
+    expect(statusOn(window, day("2026-06-15"))).toBe("overdue");
+    expect(statusOn(window, day("2027-01-01"))).toBe("overdue");
+  });
+
+  test("never passes the longest time of the interval it stands for, nor its own", () => {
+    expect(dueOf(every("P2Y", null, { late: "P1M" }))).toEqual([
+      "2027-05-14",
+      "2027-05-14",
+      ["never-after", "override"],
+    ]);
+    expect(dueOf(every("P2Y", null, { neverAfter: "P1M" }))[0]).toBe("2026-04-14");
+    expect(dueOf(every("P2Y", "2028-12-31"))[0]).toBe("2027-05-14");
+  });
+
+  test("the stricter of two longest times depends on the day: P1M and P30D", () => {
+    const rule: IntervalRule = { ...YEARLY, every: "P1M", neverAfter: "P1M" } as IntervalRule;
+    const own = every("P1Y", null, { neverAfter: "P30D" });
+    const from = (on: string) => formatCivilDate(windowOf(own, rule, { done: [doneOn(on)] }).due);
+    expect(from("2026-03-14")).toBe("2026-04-13");
+    expect(from("2026-02-14")).toBe("2026-03-14");
+  });
+
+  test("may be of another kind, and what it lacks is undecided", () => {
+    const own: RuleOverride = {
+      rule: { kind: "on-usage", point: "hours", every: 500, unit: "h" },
+      reason: "by its hours",
+      until: null,
+    };
+    const window = windowOf(own);
+    expect(statusOn(window, day("2026-03-15"))).toBe("undecided");
+    expect(window.why.code).toBe("needs-meter");
+  });
+
+  test("holds back what the interval would block or excuse until its last day", () => {
+    const rule: IntervalRule = {
+      kind: "on-event",
+      after: ["repaired"],
+      within: "P0D",
+      blocks: true,
+    };
+    const events = [{ kind: "repaired", entry: "r", on: day("2026-04-01"), at: null }] as const;
+    const window = windowOf(every("P3M", "2026-06-01"), rule, { events });
+    expect(formatCivilDate(window.due)).toBe("2026-06-01");
+    expect(["2026-05-31", "2026-06-01"].map((on) => statusOn(window, day(on)))).toEqual([
+      "early",
+      "blocked",
+    ]);
+  });
+});
