@@ -38,6 +38,7 @@ export * from "./due/latest-day.ts";
 export * from "./due/rule-problems.ts";
 export * from "./due/rule-schema.ts";
 export * from "./due/window.ts";
+export * from "./due/with-covered.ts";
 export * from "./formulas/compile.ts";
 export * from "./formulas/engine-type.ts";
 export * from "./formulas/reserved.ts";

@@ -1,107 +1,134 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { CivilDate } from "../shared/ids.ts";
-import { day, doneOn, REGISTERED } from "../testing/due-records.ts";
-import { formatCivilDate } from "./civil.ts";
-import { computeWindow } from "./compute-window.ts";
-import { type CoveringCheck, coveredBy, coverProblems } from "./covering.ts";
+import { interval } from "../testing/defined-interval.ts";
+import { rule } from "../testing/rule.ts";
+import { coverPlan, coversProblems, type DefinedInterval } from "./covering.ts";
+import type { IntervalRule } from "./rule-schema.ts";
 
-const MONTHLY: CoveringCheck = {
-  title: "Monthly look",
-  rule: { kind: "from-last-done", every: "P1M", early: "P7D", late: "P7D" },
-  points: { gauge: { $ref: "check" }, pin: { $ref: "check" } },
-};
-const YEARLY: CoveringCheck = {
-  title: "Yearly service",
-  rule: { kind: "from-last-done", every: "P1Y" },
-  points: { gauge: { $ref: "check" }, pin: { $ref: "check" }, weight: { $ref: "reading" } },
-};
-const codes = (longer: CoveringCheck, shorter: CoveringCheck) =>
-  coverProblems(longer, shorter).map(({ code }) => code);
-const cover = (longer: readonly string[], shorter: readonly string[]) =>
-  coveredBy(
-    YEARLY,
-    MONTHLY,
-    { longer: longer.map(doneOn), shorter: shorter.map(doneOn) },
-    REGISTERED,
-  );
-const days = (longer: readonly string[], shorter: readonly string[]) =>
-  cover(longer, shorter).covered.map(({ on }) => formatCivilDate(on));
+const every = (time: string): IntervalRule => ({ kind: "from-last-done", every: time });
+const LOOK = { gauge: "block", pin: "block" } as const;
+const SERVICE = { ...LOOK, weight: "own" } as const;
+
+const monthly = interval("monthly", every("P1M"), LOOK);
+const yearly = (covers: readonly string[] = ["monthly"], asked = every("P1Y")) =>
+  interval("yearly", asked, SERVICE, { covers: [...covers] });
+const told = (one: DefinedInterval, ...all: readonly DefinedInterval[]) =>
+  coversProblems(one, all).map(({ pointer, code }) => `${pointer} ${code}`);
 
 describe("a longer check covers a shorter one", () => {
-  test("only when it asks every point of it, in the same way", () => {
-    expect(codes(YEARLY, MONTHLY)).toEqual([]);
-    const { gauge, weight } = YEARLY.points;
-    expect(coverProblems({ ...YEARLY, points: { gauge, weight } }, MONTHLY)).toEqual([
-      { pointer: "", code: "covers-lacks-points", params: { points: ["pin"] } },
+  test("when it asks every point of it, by a block that both include", () => {
+    expect(told(yearly(), monthly)).toEqual([]);
+    const bare = interval(
+      "yearly",
+      every("P1Y"),
+      { gauge: "block", pin: "own" },
+      {
+        covers: ["monthly"],
+      },
+    );
+    expect(coversProblems(bare, [monthly])).toEqual([
+      { pointer: "/covers/0", code: "covers-lacks-points", params: { points: ["pin"] } },
     ]);
-    const other = { ...YEARLY.points, pin: { $ref: "reading" } };
-    expect(codes({ ...YEARLY, points: other }, MONTHLY)).toEqual(["covers-lacks-points"]);
-    expect(codes(YEARLY, { ...MONTHLY, points: { constructor: {} } })).toEqual([
-      "covers-lacks-points",
+  });
+
+  test("or by one checklist that both use", () => {
+    const checklist = "one checklist";
+    const short = interval("monthly", every("P1M"), { gauge: "own" }, { checklist });
+    const long = interval(
+      "yearly",
+      every("P1Y"),
+      { gauge: "own" },
+      {
+        checklist,
+        covers: ["monthly"],
+      },
+    );
+    expect(told(long, short)).toEqual([]);
+  });
+
+  test("a name that an object inherits is no point", () => {
+    const odd = interval("monthly", every("P1M"), { constructor: "block" as const });
+    expect(told(yearly(), odd)).toEqual(["/covers/0 covers-lacks-points"]);
+  });
+
+  test.each<[string, IntervalRule, IntervalRule]>([
+    ["the reverse", every("P1M"), every("P1Y")],
+    ["an equal one", every("P1M"), { kind: "each-period", period: "month" }],
+    ["one by result", { kind: "by-result", score: "score" }, every("P1M")],
+    ["of one by result", every("P1Y"), { kind: "by-result", score: "score" }],
+    ["one by use", { kind: "on-usage", point: "km", every: 9, unit: "km" }, every("P1M")],
+    [
+      "of one after an event",
+      every("P1Y"),
+      { kind: "on-event", after: ["repaired"], within: "P1D" },
+    ],
+    [
+      "a series as often",
+      { kind: "recurrence", rrule: "FREQ=DAILY;INTERVAL=30", start: "2026-01-01" },
+      every("P1M"),
+    ],
+    [
+      "one whose worst risk is as often",
+      {
+        kind: "by-risk",
+        table: {
+          policy: "unique",
+          inputs: ["asset.use"],
+          rules: [rule([0], "P1Y"), rule([1], "P1M")],
+        },
+        worse: { use: "up" },
+      },
+      every("P1M"),
+    ],
+  ])("never %s", (_, long, short) => {
+    expect(told(yearly(["monthly"], long), interval("monthly", short, LOOK))).toEqual([
+      "/covers/0 covers-not-longer",
     ]);
   });
 
-  test("never the reverse, nor one at equal intervals, nor by a result not known yet", () => {
-    expect(codes({ ...MONTHLY, points: YEARLY.points }, { ...YEARLY, points: {} })).toEqual([
-      "covers-not-longer",
+  test("nor what is unknown, of another type, itself, or covers it in a circle", () => {
+    expect(told(yearly(["weekly"]))).toEqual(["/covers/0 covers-unknown"]);
+    const other = interval("monthly", every("P1M"), LOOK, { assetType: "ladder" });
+    expect(told(yearly(), other)).toEqual(["/covers/0 covers-other-type"]);
+    expect(told(yearly(["yearly"]))).toEqual(["/covers/0 covers-itself"]);
+    const quarterly = interval("quarterly", every("P3M"), LOOK, { covers: ["monthly"] });
+    const back = interval("monthly", every("P1M"), LOOK, { covers: ["yearly"] });
+    expect(coversProblems(yearly(["quarterly"]), [quarterly, back])).toEqual([
+      {
+        pointer: "/covers/0",
+        code: "covers-in-circle",
+        params: { titles: ["yearly", "quarterly", "monthly", "yearly"] },
+      },
     ]);
-    expect(codes(MONTHLY, MONTHLY)).toEqual(["covers-not-longer"]);
-    const byResult: CoveringCheck = { ...YEARLY, rule: { kind: "by-result", score: "score" } };
-    expect(codes(byResult, MONTHLY)).toEqual(["covers-not-longer"]);
-    expect(codes(YEARLY, byResult)).toContain("covers-not-longer");
   });
 
-  // The monthly of 10 March opens on 3 April, is due on the 10th and closes on the 17th.
-  test.each([
-    ["2026-04-02", []],
-    ["2026-04-03", ["2026-04-03"]],
-    ["2026-04-17", ["2026-04-17"]],
-    ["2026-04-18", []],
-  ])("only inside its window: %s", (on, covered) => {
-    expect(days([on], ["2026-03-10"])).toEqual(covered);
-  });
-
-  test("not before the shorter one was ever done itself", () => {
-    expect(days(["2026-04-10"], [])).toEqual([]);
-  });
-
-  test("by inspections that count, and by no date from old papers", () => {
-    const paper = { ...doneOn("2026-04-10"), counts: false, broughtForward: true };
-    const half = { ...doneOn("2026-04-10"), counts: false };
-    for (const record of [paper, half]) {
-      const records = { longer: [record], shorter: [doneOn("2026-03-10")] };
-      expect(coveredBy(YEARLY, MONTHLY, records, REGISTERED).covered).toEqual([]);
-    }
+  test("its own earlier definition does not count", () => {
+    const before = interval("yearly", every("P1M"), {}, { covers: ["yearly"] });
+    expect(told(yearly(), before, monthly)).toEqual([]);
   });
 });
 
-test("what was covered moves the date and says by which check", () => {
-  const { done } = cover(["2026-04-09"], ["2026-03-10"]);
-  const window = computeWindow(MONTHLY.rule, { done, registered: REGISTERED });
-  expect(formatCivilDate(window.due)).toBe("2026-05-09");
-  expect(window.why.moved).toEqual([
-    { code: "covered-by-longer", params: { title: "Yearly service", date: "2026-04-09" } },
-  ]);
-});
+describe("a plan of covers", () => {
+  const quarterly = interval("quarterly", every("P3M"), LOOK, { covers: ["monthly"] });
+  const all = [monthly, yearly(["monthly", "quarterly"]), quarterly];
 
-test("one cover opens the window of the next; the order of arrival changes nothing", () => {
-  const longer = ["2026-05-10", "2026-04-10"];
-  expect(days(longer, ["2026-03-10"])).toEqual(["2026-04-10", "2026-05-10"]);
-  const from = day("2026-01-01");
-  const some = fc.uniqueArray(
-    fc.integer({ min: from, max: from + 200 }) as fc.Arbitrary<CivilDate>,
-    { maxLength: 6 },
-  );
-  fc.assert(
-    fc.property(some, some, (one, other) => {
-      const made = (flip: boolean) => {
-        const turn = <T>(list: readonly T[]) => (flip ? [...list].reverse() : [...list]);
-        const records = { longer: turn(one.map(doneOn)), shorter: turn(other.map(doneOn)) };
-        const { done, covered } = coveredBy(YEARLY, MONTHLY, records, REGISTERED);
-        return { covered, window: computeWindow(MONTHLY.rule, { done, registered: REGISTERED }) };
-      };
-      expect(made(true)).toEqual(made(false));
-    }),
-  );
+  test("has each shorter one after what covers it, whatever order they come in", () => {
+    const plan = coverPlan(all);
+    expect(plan.map((step) => [step.interval, step.by.map((one) => one.interval)])).toEqual([
+      ["quarterly", ["yearly"]],
+      ["monthly", ["quarterly", "yearly"]],
+    ]);
+    expect(coverPlan(all.toReversed())).toEqual(plan);
+  });
+
+  test("leaves out what has become impossible", () => {
+    const lost = interval(
+      "yearly",
+      every("P1Y"),
+      { gauge: "block" },
+      {
+        covers: ["monthly", "gone"],
+      },
+    );
+    expect(coverPlan([monthly, lost])).toEqual([]);
+  });
 });
