@@ -5,6 +5,7 @@ import { formatCivilDate } from "../civil.ts";
 import { computeWindow, statusOn } from "../compute-window.ts";
 import type { MeterReading } from "../facts.ts";
 import type { RuleOf } from "../rule-schema.ts";
+import { hasDates } from "../window.ts";
 
 type Rule = RuleOf<"on-usage">;
 
@@ -73,6 +74,12 @@ describe("by use", () => {
     const meter = [read("2026-01-01", 30_000), read("2026-01-11", 31_000)];
     expect(told(SERVICE, "2026-01-21", ...meter)).toEqual(["2026-05-01", "by-usage"]);
   });
+});
+
+test("what is hardly used is far off, and still a date", () => {
+  const meter = [read("2026-01-10", 0), read("2026-11-10", 0.001)];
+  const window = windowBy(SERVICE, "2026-01-10", ...meter);
+  expect([hasDates(window), window.undecided]).toEqual([true, undefined]);
 });
 
 describe("what the meter does not tell is never silently not due", () => {
