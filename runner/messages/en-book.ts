@@ -17,14 +17,6 @@ export const BOOK_WORDS = {
   "register.more": "{count} more. Write a few words to narrow it down.",
   "register.loading": "Reading the register",
 
-  "status.in-service": "in service",
-  "status.out-of-service": "out of service",
-  "status.quarantined": "quarantined",
-  "status.under-repair": "under repair",
-  "status.in-store": "in store",
-  "status.missing": "missing",
-  "status.retired": "retired",
-
   "add.title": "New asset",
   "add.leave": "Leave",
   "add.number": "Number",

@@ -1,13 +1,4 @@
-import {
-  type AssetRow,
-  type BodyOf,
-  computeWindow,
-  type DueRow,
-  formatCivilDate,
-  parseCivilDate,
-  type SiteBundle,
-  statusOn,
-} from "@roundbook/schemas";
+import type { AssetRow, BodyOf, SiteBundle } from "@roundbook/schemas";
 import type { OutboxRow } from "./database.ts";
 
 const pathOf = (bundle: SiteBundle, place: string): string[] => {
@@ -41,45 +32,18 @@ const assetOf = (bundle: SiteBundle, row: OutboxRow): AssetRow | null => {
   };
 };
 
-/** Never done: due from the day it was registered, as the server will say too. */
-const dueOf = (bundle: SiteBundle, asset: AssetRow): DueRow[] => {
-  const registered = parseCivilDate(asset.registeredOn);
-  const today = parseCivilDate(bundle.today);
-  if (registered === undefined || today === undefined) return [];
-  return bundle.intervals
-    .filter(({ definition }) => definition.assetType === asset.assetType)
-    .map(({ id, definition }) => {
-      const window = computeWindow(definition.rule, { done: [], registered });
-      return {
-        asset: asset.id,
-        number: asset.number,
-        description: asset.description,
-        site: asset.site,
-        place: asset.place,
-        interval: id,
-        intervalTitle: definition.title,
-        assetType: asset.assetType,
-        checklist: definition.checklist,
-        keeper: null,
-        minutes: 0,
-        earliest: formatCivilDate(window.earliest),
-        due: formatCivilDate(window.due),
-        latest: formatCivilDate(window.latest),
-        status: statusOn(window, today),
-        lastDone: null,
-        lastVerdict: null,
-        why: window.why,
-      };
-    });
-};
-
 /** What the server sent, with the assets that were registered here and still wait to be sent. */
-export const withWaiting = (bundle: SiteBundle, outbox: readonly OutboxRow[]): SiteBundle => {
+export const withWaiting = async (
+  bundle: SiteBundle,
+  outbox: readonly OutboxRow[],
+): Promise<SiteBundle> => {
   const assets = outbox.flatMap((row) => assetOf(bundle, row) ?? []);
   if (assets.length === 0) return bundle;
+  // Working out dates is heavy, and most devices open without a new asset waiting.
+  const { dueOfNew } = await import("./waiting-due.ts");
   return {
     ...bundle,
     assets: [...bundle.assets, ...assets],
-    due: [...bundle.due, ...assets.flatMap((asset) => dueOf(bundle, asset))],
+    due: [...bundle.due, ...assets.flatMap((asset) => dueOfNew(bundle, asset))],
   };
 };

@@ -14,10 +14,10 @@ import {
   WordButton,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { printDay } from "./day-words.ts";
 import { DefectSheet } from "./defect-sheet.tsx";
 import { useDevice } from "./device.tsx";
 import { dayOf, todayAt } from "./due-of.tsx";
-import { printDay } from "./entry-words.tsx";
 import { StepsOf } from "./life-due.tsx";
 import { RunnerPage } from "./runner-page.tsx";
 import { useBundles } from "./use-bundle.ts";

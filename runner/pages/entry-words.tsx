@@ -1,20 +1,8 @@
-import { type Entry, type HistoryEntry, type Judgement, parseCivilDate } from "@roundbook/schemas";
-import { dayAndMonth } from "../form/index.ts";
+import type { Entry, HistoryEntry, Judgement } from "@roundbook/schemas";
 import { book } from "../messages/book.ts";
+import { w } from "../messages/page.ts";
+import { clockTime, printDay } from "./day-words.ts";
 import { judgementOf, resultWords, tally } from "./overall-mark.tsx";
-
-/** Wall time of an instant in the reader's own zone, "10:58". */
-export const clockTime = (instant: string): string => {
-  const at = new Date(instant);
-  return `${String(at.getHours()).padStart(2, "0")}:${String(at.getMinutes()).padStart(2, "0")}`;
-};
-
-export const printDay = (iso: string): string => {
-  const day = parseCivilDate(iso);
-  return day === undefined ? iso : dayAndMonth(day);
-};
-
-export const printCivil = (instant: string): string => printDay(instant.slice(0, 10));
 
 /** What an entry is called in a list, and a line of what it says. */
 export const entryWords = (
@@ -68,7 +56,7 @@ const wordsOfKind = (
       };
     case "status-changed":
       return {
-        title: book("entry.status-changed", { status: book(`status.${entry.body.status}`) }),
+        title: book("entry.status-changed", { status: w(`status.${entry.body.status}`) }),
         words: entry.body.reason,
       };
     case "defect-step":

@@ -22,10 +22,10 @@ import { work } from "../messages/work.ts";
 import type { Draft } from "../offline/database.ts";
 import { draftKey } from "../offline/drafts.ts";
 import { keepPhoto, loadPhoto } from "../offline/evidence.ts";
+import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
 import { DraftKeeper } from "./draft-keeper.ts";
 import { todayAt } from "./due-of.tsx";
-import { clockTime } from "./entry-words.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
 import { LanguageChoice } from "./language-choice.tsx";
 import { NotCompletedSheet } from "./not-completed-sheet.tsx";
@@ -200,7 +200,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       onFinish={finish}
       nextDue={(judgement) => {
         const windows = nextWindows(bundle, {
-          assetType: asset.assetType,
+          asset,
           checklist: issue.id,
           judgement,
           today,

@@ -11,8 +11,8 @@ import {
   whyWords,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { printDay } from "./day-words.ts";
 import { dayOf } from "./due-of.tsx";
-import { printDay } from "./entry-words.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import { awaitedOf } from "./round-row.tsx";
 

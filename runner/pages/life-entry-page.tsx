@@ -23,7 +23,8 @@ import {
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { getJson } from "../sync/client.ts";
-import { clockTime, entryWords, printCivil, printDay } from "./entry-words.tsx";
+import { clockTime, printCivil, printDay } from "./day-words.ts";
+import { entryWords } from "./entry-words.tsx";
 import { LifeResults } from "./life-results.tsx";
 import { judgementOf, sinceSigned } from "./overall-mark.tsx";
 import { RunnerPage } from "./runner-page.tsx";

@@ -20,6 +20,7 @@ import {
   WordLink,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { w } from "../messages/page.ts";
 import type { BundleRow } from "../offline/database.ts";
 import { getJson } from "../sync/client.ts";
 import { useDevice } from "./device.tsx";
@@ -191,7 +192,7 @@ export const LifePage = () => {
       />
       <LeafWords>
         <p>
-          <strong>{book(`status.${asset.status}`)}</strong>
+          <strong>{w(`status.${asset.status}`)}</strong>
           {asset.serial && (
             <>
               {". "}

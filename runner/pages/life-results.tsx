@@ -16,8 +16,8 @@ import {
   WordButton,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { printDay } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
-import { printDay } from "./entry-words.tsx";
 import { ResultSheet } from "./result-sheet.tsx";
 import { useBundles } from "./use-bundle.ts";
 

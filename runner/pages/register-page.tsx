@@ -109,7 +109,7 @@ export const RegisterPage = () => {
             </WordButton>
             {statuses.length > 1 && (
               <WordButton onClick={() => setStatus(next([null, ...statuses], status))}>
-                {status ? book(`status.${status}`) : book("register.any-status")}
+                {status ? w(`status.${status}`) : book("register.any-status")}
               </WordButton>
             )}
             {(asked !== "" || site !== null || status !== null) && (

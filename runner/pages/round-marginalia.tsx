@@ -1,10 +1,12 @@
-import type { CivilDate } from "@roundbook/schemas";
+import type { CivilDate, SiteBundle } from "@roundbook/schemas";
 import { useLocation } from "wouter";
 import { DueMark, MarginBlock, WordLink } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { useDevice } from "./device.tsx";
-import { dayOf } from "./due-of.tsx";
+import { todayAt } from "./due-of.tsx";
+import { isOver, type Round, roundOf, toGoOf } from "./round-model.ts";
 import { useBundles } from "./use-bundle.ts";
+import { useOwnWork } from "./use-kept.ts";
 
 const MARKS = [
   { words: "round.mark-in", window: [-5, 5] },
@@ -15,22 +17,25 @@ const MARKS = [
 
 /** Beside the round on a desktop: what the marks mean, and what waits at other kept sites. */
 export const RoundMarginalia = ({
-  current,
+  bundle,
+  round,
   today,
 }: {
-  readonly current: string;
+  readonly bundle: SiteBundle;
+  readonly round: Round;
   readonly today: CivilDate;
 }) => {
-  const { changeSettings } = useDevice();
+  const { changeSettings, now, settings } = useDevice();
   const [, navigate] = useLocation();
-  const others = (useBundles().data ?? [])
-    .map((row) => row.bundle)
-    .filter((bundle) => bundle.site.id !== current)
-    .map(({ site, due }) => ({
-      site,
-      open: due.filter((row) => dayOf(row.earliest) <= today).length,
-      over: due.filter((row) => dayOf(row.latest) < today).length,
-    }))
+  const own = useOwnWork().data;
+  const kept = (useBundles().data ?? []).filter((row) => row.bundle.site.id !== bundle.site.id);
+  const others = kept
+    .map(({ bundle: other }) => {
+      const there = todayAt(other.site.zone, now(), settings.clockOffset);
+      const left = own ? toGoOf(roundOf({ bundle: other, ...own }, there)) : [];
+      const over = left.filter((row) => isOver(row, there)).length;
+      return { site: other.site, open: left.length, over };
+    })
     .filter(({ open }) => open > 0);
   return (
     <>
@@ -41,6 +46,12 @@ export const RoundMarginalia = ({
             {w(words)}
           </p>
         ))}
+        {round.all.some(({ status }) => status === "undecided") && (
+          <p className="mark-line">
+            <DueMark earliest={null} due={null} latest={null} today={today} />{" "}
+            {w("round.mark-undecided")}
+          </p>
+        )}
       </MarginBlock>
       {others.length > 0 && (
         <MarginBlock title={w("round.elsewhere")}>

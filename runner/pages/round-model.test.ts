@@ -129,3 +129,38 @@ describe("what is done on the round", () => {
     expect(round.coming.map((row) => row.asset.number)).toEqual(["1"]);
   });
 });
+
+describe("what is not simply due", () => {
+  const closure = { status: "excused", from: "2026-10-05", reopens: "2027-04-01" } as const;
+  const walk = (rows: readonly DueRow[]) => roundOf({ bundle: bundle(rows), ...nothing }, today);
+
+  test("excused is neither to do nor done", () => {
+    const round = walk([due("1", { closure, lastDone: "2026-04-01", latest: "2027-04-01" })]);
+    expect(round.all).toEqual([]);
+    expect(round.excused.map((row) => row.asset.number)).toEqual(["1"]);
+  });
+
+  test("what must not be used before it is done is on the round before its window opens", () => {
+    const blocked = { ...closure, status: "blocked" as const };
+    const round = walk([due("1", { closure: blocked, earliest: "2027-03-01" })]);
+    expect(round.all.map((row) => row.status)).toEqual(["blocked"]);
+  });
+
+  test("what cannot be told is asked for now, and is not called over", () => {
+    const rows = [due("1"), due("2", { status: "undecided", latest: "2026-01-01" })];
+    const round = walk(rows);
+    expect(round.all.map((row) => row.status)).toEqual(["never-done", "undecided"]);
+    expect(strokesOf(round, today)).toEqual(["here", "to-come"]);
+  });
+
+  test("what waits for an event is on no round", () => {
+    const none = { earliest: "9999-12-31", due: "9999-12-31", latest: "9999-12-31" };
+    const round = walk([due("1", none)]);
+    expect([round.all, round.coming, round.nextDay]).toEqual([[], [], null]);
+  });
+
+  test("a row stands as it does today, whatever day the site was last read on", () => {
+    const row = due("1", { lastDone: "2026-04-01", latest: "2026-10-12", status: "due" });
+    expect(walk([row]).all.map(({ status }) => status)).toEqual(["overdue"]);
+  });
+});

@@ -1,8 +1,8 @@
-import type { AssetRow, CivilDate, DueRow, SiteBundle } from "@roundbook/schemas";
+import type { AssetRow, CivilDate, DueRow, DueStatus, SiteBundle } from "@roundbook/schemas";
 import type { WalkStroke } from "../form/index.ts";
 import type { Draft, OutboxRow, SentRow } from "../offline/database.ts";
 import { checklistOf, entryCounts } from "../offline/outbox.ts";
-import { dayOf } from "./due-of.tsx";
+import { dayOf, isDated, standingOn } from "./due-of.tsx";
 
 export type RoundState = "done" | "not-completed" | "unfinished" | "to-do";
 
@@ -11,6 +11,8 @@ export interface RoundRow {
   readonly asset: AssetRow;
   readonly due: DueRow;
   readonly state: RoundState;
+  /** How it stands on the day of the round. */
+  readonly status: DueStatus;
 }
 
 export interface RoundPlace {
@@ -24,6 +26,8 @@ export interface Round {
   readonly all: readonly RoundRow[];
   /** Windows that open within the coming days. */
   readonly coming: readonly RoundRow[];
+  /** Not expected while the place is closed: neither due nor done. */
+  readonly excused: readonly RoundRow[];
   /** The first day on which something becomes due after today, when nothing is due now. */
   readonly nextDay: CivilDate | null;
 }
@@ -80,6 +84,17 @@ const byWalk =
     );
   };
 
+/** What stops use or cannot be told is asked for now, whenever its window opens. */
+const isOpen = ({ status, due }: RoundRow, today: CivilDate): boolean =>
+  status === "blocked" || status === "undecided" || dayOf(due.earliest) <= today;
+
+/** What is still to be done on this round. */
+export const toGoOf = (round: Round): readonly RoundRow[] =>
+  round.all.filter(({ state }) => state === "to-do" || state === "unfinished");
+
+export const isOver = ({ status, due }: RoundRow, today: CivilDate): boolean =>
+  status !== "undecided" && dayOf(due.latest) < today;
+
 /** The round of one site on a day: what is due, in walking order, with what is already done. */
 export const roundOf = (kept: Kept, today: CivilDate): Round => {
   const { bundle, drafts } = kept;
@@ -91,7 +106,8 @@ export const roundOf = (kept: Kept, today: CivilDate): Round => {
   );
   const rows: RoundRow[] = bundle.due.flatMap((due) => {
     const asset = assets.get(due.asset);
-    if (!asset || asset.status === "retired") return [];
+    // What waits for an event has no date: it stands on the page of its asset alone.
+    if (!asset || asset.status === "retired" || !isDated(due)) return [];
     const key = pair(due.asset, due.checklist);
     const state: RoundState = done.has(key)
       ? "done"
@@ -100,11 +116,13 @@ export const roundOf = (kept: Kept, today: CivilDate): Round => {
         : attempted.has(key)
           ? "not-completed"
           : "to-do";
-    return [{ key: `${key}:${due.interval}`, asset, due, state }];
+    const status = standingOn(due, today);
+    return [{ key: `${key}:${due.interval}`, asset, due, state, status }];
   });
-  const open = (row: RoundRow) => row.state !== "to-do" || dayOf(row.due.earliest) <= today;
-  const all = rows.filter(open).sort(byWalk(bundle));
-  const later = rows.filter((row) => !open(row));
+  const asked = rows.filter((row) => row.status !== "excused" || row.state !== "to-do");
+  const open = (row: RoundRow) => row.state !== "to-do" || isOpen(row, today);
+  const all = asked.filter(open).sort(byWalk(bundle));
+  const later = asked.filter((row) => !open(row));
   const coming = later
     .filter((row) => dayOf(row.due.earliest) <= today + COMING_DAYS)
     .sort((a, b) => (a.due.earliest < b.due.earliest ? -1 : 1));
@@ -113,6 +131,7 @@ export const roundOf = (kept: Kept, today: CivilDate): Round => {
     places: groupByPlace(all),
     all,
     coming,
+    excused: rows.filter((row) => !asked.includes(row)).sort(byWalk(bundle)),
     nextDay: days.length > 0 ? (Math.min(...days) as CivilDate) : null,
   };
 };
@@ -129,11 +148,11 @@ const groupByPlace = (rows: readonly RoundRow[]): RoundPlace[] => {
 
 /** A stroke an asset in walking order; the first that is still to do is where the walker stands. */
 export const strokesOf = (round: Round, today: CivilDate): WalkStroke[] => {
-  const here = round.all.find((row) => row.state === "unfinished" || row.state === "to-do");
+  const [here] = toGoOf(round);
   return round.all.map((row) => {
     if (row.state === "done") return "done";
     if (row.state === "not-completed") return "not-completed";
     if (row === here) return "here";
-    return dayOf(row.due.latest) < today ? "over" : "to-come";
+    return isOver(row, today) ? "over" : "to-come";
   });
 };

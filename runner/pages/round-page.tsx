@@ -4,11 +4,8 @@ import { useLocation } from "wouter";
 import {
   dayAndMonth,
   Empty,
-  FoldedRow,
   Loading,
   longDay,
-  PlaceHeading,
-  Rows,
   ScanLine,
   StateLine,
   TitleBlock,
@@ -21,8 +18,8 @@ import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import { RoundMarginalia } from "./round-marginalia.tsx";
-import { type Round, type RoundPlace, roundOf, strokesOf } from "./round-model.ts";
-import { RoundRowView } from "./round-row.tsx";
+import { type Round, type RoundRow, roundOf, strokesOf, toGoOf } from "./round-model.ts";
+import { Coming, Excused, PlaceOfRound } from "./round-parts.tsx";
 import { ConnectionLine, RunnerPage } from "./runner-page.tsx";
 import { useBundle } from "./use-bundle.ts";
 import { useOwnWork } from "./use-kept.ts";
@@ -58,19 +55,13 @@ export const RoundPage = () => {
   );
 };
 
-const toGo = (round: Round) =>
-  round.all.filter((one) => one.state === "to-do" || one.state === "unfinished").length;
-
-const minutesLeft = (round: Round, bundle: SiteBundle): string => {
-  const minutes = round.all
-    .filter((one) => one.state === "to-do" || one.state === "unfinished")
-    .map((one) => newestIssue(bundle.checklists, one.due.checklist)?.document.minutes ?? 0)
-    .reduce((sum, one) => sum + one, 0);
+const minutesLeft = (left: readonly RoundRow[]): string => {
+  const minutes = Math.round(left.reduce((sum, { due }) => sum + due.minutes, 0));
   if (minutes === 0) return "";
   const hours = Math.floor(minutes / 60);
-  const rest = String(Math.round(minutes % 60)).padStart(2, "0");
+  const rest = String(minutes % 60).padStart(2, "0");
   return w("round.minutes", {
-    minutes: hours > 0 ? `${hours} h ${rest}` : `${Math.round(minutes)} min`,
+    minutes: hours > 0 ? `${hours}\u00a0h\u00a0${rest}` : `${minutes}\u00a0min`,
   });
 };
 
@@ -88,7 +79,7 @@ const Walking = ({
   const wide = useWide();
   const [scanned, setScanned] = useState("");
   const [unknown, setUnknown] = useState<string>();
-  const left = toGo(round);
+  const left = toGoOf(round);
   const done = round.all.filter((one) => one.state === "done").length;
   const attempts = round.all.filter((one) => one.state === "not-completed").length;
 
@@ -125,7 +116,7 @@ const Walking = ({
     <RunnerPage
       current="round"
       dock={wide ? undefined : scan}
-      marginalia={<RoundMarginalia current={bundle.site.id} today={today} />}
+      marginalia={<RoundMarginalia {...{ bundle, round, today }} />}
     >
       <TitleBlock
         number={bundle.site.code}
@@ -142,12 +133,12 @@ const Walking = ({
       {wide && scan}
       {round.all.length > 0 && (
         <Walk strokes={strokesOf(round, today)}>
-          {left === 0 ? (
+          {left.length === 0 ? (
             <strong>{w("round.all-done")}</strong>
           ) : (
-            <strong>{w("round.to-go", { count: left })}</strong>
+            <strong>{w("round.to-go", { count: left.length })}</strong>
           )}
-          {minutesLeft(round, bundle)}.{w("round.done", { done })}
+          {minutesLeft(left)}.{w("round.done", { done })}
           {attempts > 0 && w("round.not-completed", { count: attempts })}.
         </Walk>
       )}
@@ -157,9 +148,11 @@ const Walking = ({
       {round.all.length === 0 && (
         <Empty
           sentence={
-            round.nextDay === null
-              ? w("round.nothing-ever")
-              : w("round.nothing", { day: dayAndMonth(round.nextDay, today) })
+            round.excused.length > 0
+              ? w("round.excused-plain", { count: round.excused.length })
+              : round.nextDay === null
+                ? w("round.nothing-ever")
+                : w("round.nothing", { day: dayAndMonth(round.nextDay, today) })
           }
           actions={
             <WordLink href="/register" onFollow={navigate}>
@@ -170,75 +163,8 @@ const Walking = ({
           <p>{w("round.nothing-next")}</p>
         </Empty>
       )}
+      {round.excused.length > 0 && <Excused {...{ today }} rows={round.excused} />}
       {round.coming.length > 0 && <Coming {...{ bundle, today }} rows={round.coming} />}
     </RunnerPage>
-  );
-};
-
-interface PartProps {
-  readonly bundle: SiteBundle;
-  readonly today: CivilDate;
-}
-
-const PlaceOfRound = ({ place, bundle, today }: PartProps & { readonly place: RoundPlace }) => {
-  const [, navigate] = useLocation();
-  const [open, setOpen] = useState(false);
-  const done = place.rows.filter((row) => row.state === "done");
-  const left = place.rows.filter((row) => row.state !== "done");
-  return (
-    <section>
-      <PlaceHeading
-        title={place.name}
-        aside={w("round.of", { done: done.length, all: place.rows.length })}
-      />
-      <Rows>
-        {left.map((row) => (
-          <RoundRowView key={row.key} {...{ row, bundle, today }} onFollow={navigate} />
-        ))}
-        {done.length > 0 && (
-          <FoldedRow
-            margin={w("round.done-count", { count: done.length })}
-            summary={done.map(({ asset }) => `${asset.number} ${asset.description}`).join(", ")}
-            action={w("round.show")}
-            open={open}
-            onToggle={() => setOpen(!open)}
-          >
-            <Rows>
-              {done.map((row) => (
-                <RoundRowView key={row.key} {...{ row, bundle, today }} onFollow={navigate} />
-              ))}
-            </Rows>
-          </FoldedRow>
-        )}
-      </Rows>
-    </section>
-  );
-};
-
-const Coming = ({ rows, bundle, today }: PartProps & { readonly rows: Round["coming"] }) => {
-  const [, navigate] = useLocation();
-  const [open, setOpen] = useState(false);
-  return (
-    <section>
-      <PlaceHeading title={w("round.coming")} aside={String(rows.length)} />
-      <Rows>
-        <FoldedRow
-          margin={String(rows.length)}
-          summary={rows
-            .slice(0, 4)
-            .map(({ asset }) => `${asset.number} ${asset.description}`)
-            .join(", ")}
-          action={w("round.show")}
-          open={open}
-          onToggle={() => setOpen(!open)}
-        >
-          <Rows>
-            {rows.map((row) => (
-              <RoundRowView key={row.key} {...{ row, bundle, today }} onFollow={navigate} />
-            ))}
-          </Rows>
-        </FoldedRow>
-      </Rows>
-    </section>
   );
 };

@@ -1,8 +1,8 @@
-import type { CivilDate, LastResult, SiteBundle } from "@roundbook/schemas";
-import { printQuantity, Row, unbroken, verdictWords } from "../form/index.ts";
+import type { CivilDate, DueRow, LastResult, SiteBundle } from "@roundbook/schemas";
+import { dayAndMonth, printQuantity, Row, unbroken, verdictWords } from "../form/index.ts";
 import { w } from "../messages/page.ts";
-import { DueOf } from "./due-of.tsx";
-import { printDay } from "./entry-words.tsx";
+import { printDay } from "./day-words.ts";
+import { DueOf, dayOf, lackingOf } from "./due-of.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import type { RoundRow } from "./round-model.ts";
 
@@ -15,7 +15,7 @@ export const awaitedOf = (
   return last?.awaited ? w("round.awaited", { day: printDay(last.on) }) : undefined;
 };
 
-const lastOf = (bundle: SiteBundle, row: RoundRow): string[] | undefined => {
+const lastOf = (bundle: SiteBundle, row: RoundRow, today: CivilDate): string[] | undefined => {
   const last = bundle.lastResults.find(
     (one) => one.asset === row.asset.id && one.checklist === row.due.checklist,
   );
@@ -29,7 +29,26 @@ const lastOf = (bundle: SiteBundle, row: RoundRow): string[] | undefined => {
     readings.length === 1 && only
       ? `${printQuantity(only.value, only.unit, { comparator: only.comparator })}, ${verdict.toLowerCase()}`
       : verdict;
-  return [first, awaitedOf(bundle.lastResults, row.due) ?? printDay(last.on)];
+  return [first, awaitedOf(bundle.lastResults, row.due) ?? dayAndMonth(dayOf(last.on), today)];
+};
+
+/** What waits for a result was done, though it does not count yet. */
+const neverDone = ({ lastResults }: SiteBundle, due: DueRow) =>
+  awaitedOf(lastResults, due) === undefined && w("due.never-done");
+
+/** Titles of the particulars of an asset type. */
+export const titlesIn =
+  (bundle: Pick<SiteBundle, "assetTypes"> | undefined, assetType: string) =>
+  (name: string): string =>
+    bundle?.assetTypes.find((one) => one.assetType === assetType)?.particulars[name]?.title ?? name;
+
+/** What has to be said of a row beside its date. */
+const standingWords = (bundle: SiteBundle, { status, state, due }: RoundRow) => {
+  if (state !== "to-do" && state !== "unfinished") return undefined;
+  if (status === "blocked") return <strong className="danger">{w("due.blocked")}</strong>;
+  const lacking =
+    status === "undecided" ? lackingOf(due, titlesIn(bundle, due.assetType)) : undefined;
+  return lacking && <strong>{lacking}</strong>;
 };
 
 /** One asset of the round: number | what and which checklist | last result | when it is due. */
@@ -48,13 +67,25 @@ export const RoundRowView = ({
   const issue = newestIssue(bundle.checklists, due.checklist);
   const defect = bundle.defects.find((one) => one.asset === asset.id && one.step !== "verified");
   const title = issue?.document.title ?? due.intervalTitle;
+  const second = [
+    title,
+    state === "unfinished" && w("round.unfinished"),
+    state === "to-do" && row.status === "never-done" && neverDone(bundle, due),
+  ];
+  const standing = standingWords(bundle, row);
+  const more = (
+    <>
+      {standing && <span className="row-second">{standing}</span>}
+      {defect && w("round.open-defect", { number: defect.number, title: defect.title })}
+    </>
+  );
   return (
     <Row
       number={asset.number}
       name={unbroken(asset.description)}
-      second={state === "unfinished" ? `${title}, ${w("round.unfinished")}` : title}
-      more={defect && w("round.open-defect", { number: defect.number, title: defect.title })}
-      last={lastOf(bundle, row)}
+      second={second.filter(Boolean).join(", ")}
+      more={standing || defect ? more : undefined}
+      last={lastOf(bundle, row, today)}
       due={<DueOf asset={asset} due={due} today={today} />}
       href={issue ? `/fill/${asset.id}/${issue.hash}` : `/asset/${asset.id}`}
       onFollow={onFollow}

@@ -2,8 +2,8 @@ import type { ReactNode } from "react";
 import { useLocation } from "wouter";
 import { Contents, Page, StateLine, WordLink } from "../form/index.ts";
 import { w } from "../messages/page.ts";
+import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
-import { clockTime } from "./entry-words.tsx";
 
 type Chapter = "round" | "register" | "defects" | "logbook" | "device";
 

@@ -15,7 +15,9 @@ export const useBundles = () => {
     queryFn: async () => {
       const outbox = await database.getAll("outbox");
       const rows = await database.getAll("bundles");
-      return rows.map((row) => ({ ...row, bundle: withWaiting(row.bundle, outbox) }));
+      return Promise.all(
+        rows.map(async (row) => ({ ...row, bundle: await withWaiting(row.bundle, outbox) })),
+      );
     },
   });
 };
@@ -29,7 +31,7 @@ export const useBundle = (site: string | null) => {
     queryFn: async () => {
       const row = site === null ? undefined : await database.get("bundles", site);
       if (!row) return null;
-      return { ...row, bundle: withWaiting(row.bundle, await database.getAll("outbox")) };
+      return { ...row, bundle: await withWaiting(row.bundle, await database.getAll("outbox")) };
     },
   });
 };

@@ -37,9 +37,8 @@ export const useToFill = (assetId: string, checklistHash: string) => {
     refetchOnMount: "always",
     queryFn: async () => {
       const outbox = await database.getAll("outbox");
-      const bundles = (await database.getAll("bundles")).map((row) =>
-        withWaiting(row.bundle, outbox),
-      );
+      const kept = await database.getAll("bundles");
+      const bundles = await Promise.all(kept.map((row) => withWaiting(row.bundle, outbox)));
       const issue = await database.get("checklists", checklistHash);
       const bundle = bundles.find((one) => one.assets.some(({ id }) => id === assetId));
       const asset = bundle?.assets.find(({ id }) => id === assetId);

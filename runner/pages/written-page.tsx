@@ -21,9 +21,9 @@ import {
 import { w } from "../messages/page.ts";
 import { work } from "../messages/work.ts";
 import { takeBack } from "../offline/outbox.ts";
+import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
-import { clockTime } from "./entry-words.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import { OverallMark } from "./overall-mark.tsx";
@@ -121,7 +121,7 @@ export const WrittenPage = () => {
   const windows =
     judgement && asset && bundle && today !== undefined && signed?.entry.kind === "inspection"
       ? nextWindows(bundle, {
-          assetType: asset.assetType,
+          asset,
           checklist: signed.entry.body.checklist.id,
           judgement,
           today,

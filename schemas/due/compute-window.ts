@@ -8,7 +8,9 @@ import { explain, type Span } from "./kinds/span.ts";
 import { lastDay } from "./latest-day.ts";
 import type { IntervalRule } from "./rule-schema.ts";
 import { spanOf } from "./span-of.ts";
-import { type DoneRecord, type DueStatus, type DueWindow, NO_DATE } from "./window.ts";
+import { type DoneRecord, type DueWindow, NO_DATE } from "./window.ts";
+
+export { statusOn } from "./status-on.ts";
 
 /** No window, margin or kept anniversary leads past the longest time from one to the next. */
 function bound(span: Span, neverAfter: string | undefined, limit: CivilDate | undefined): Span {
@@ -104,20 +106,4 @@ export function computeWindow(rule: IntervalRule, facts: DueFacts): DueWindow {
   if (own.due > until) return own;
   const step = explain("override-over", { reason, until: formatCivilDate(until) });
   return withStep(atTheEarliest(own, until), step);
-}
-
-/**
- * Both ends of a window belong to it; overdue is what is after `latest`. Whatever blocks use blocks
- * it until it is done, overdue or not; what cannot be told is undecided on every day.
- */
-export function statusOn(window: DueWindow, on: CivilDate): DueStatus {
-  const { closure } = window;
-  if (closure?.status === "blocked" && on >= closure.from) return "blocked";
-  if (window.undecided) return "undecided";
-  if (window.lastDone === null) return on < window.earliest ? "not-yet" : "never-done";
-  if (on > window.latest) return "overdue";
-  if (closure?.status === "excused" && on >= closure.from && on < closure.reopens) return "excused";
-  if (on > window.due) return "late-window";
-  if (on === window.due) return "due";
-  return on >= window.earliest ? "early" : "not-yet";
 }

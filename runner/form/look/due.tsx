@@ -29,6 +29,11 @@ export function Due({
   );
 }
 
+/** Must not be used until it is done: the heaviest thing in the column. */
+export function Stop({ children }: { readonly children: ReactNode }) {
+  return <strong className="due-stop">{children}</strong>;
+}
+
 /** A standing without a window: "in store / since 2 June", "3 months / seen twice". */
 export function Standing({
   strong,
