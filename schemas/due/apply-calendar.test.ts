@@ -7,6 +7,8 @@ import { formatCivilDate } from "./civil.ts";
 import { computeWindow, statusOn } from "./compute-window.ts";
 import type { IntervalRule, WhenClosed } from "./rule-schema.ts";
 
+fc.configureGlobal({ seed: 2032 });
+
 const SUMMER = calendarOf({
   weekdays: WEEKEND,
   closures: [{ from: "2026-07-23", to: "2026-09-01", reason: "summer holidays" }],

@@ -6,6 +6,8 @@ import { day } from "../testing/due-records.ts";
 import { calendarOf, firstOpen, lastOpen } from "./calendar.ts";
 import { FIRST_CIVIL_DATE, formatCivilDate } from "./civil.ts";
 
+fc.configureGlobal({ seed: 2031 });
+
 const written = (found: CivilDate | undefined) =>
   found === undefined ? undefined : formatCivilDate(found);
 

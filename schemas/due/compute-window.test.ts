@@ -7,6 +7,8 @@ import { latestDay } from "./latest-day.ts";
 import type { IntervalRule } from "./rule-schema.ts";
 import type { DoneRecord } from "./window.ts";
 
+fc.configureGlobal({ seed: 2027 });
+
 const day = (iso: string): CivilDate => {
   const parsed = parseCivilDate(iso);
   if (parsed === undefined) throw new Error(`${iso} is no date`);

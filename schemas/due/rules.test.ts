@@ -6,6 +6,8 @@ import { computeWindow } from "./compute-window.ts";
 import { addDuration, addTimes, durationOf } from "./duration.ts";
 import type { IntervalRule, RuleOf } from "./rule-schema.ts";
 
+fc.configureGlobal({ seed: 2026 });
+
 const months = (min: number, max: number) => fc.integer({ min, max }).map((count) => `P${count}M`);
 const days = (min: number, max: number) => fc.integer({ min, max }).map((count) => `P${count}D`);
 

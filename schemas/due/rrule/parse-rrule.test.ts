@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import { RRULE_CODES } from "./codes.ts";
 import { parseRrule } from "./parse-rrule.ts";
 
+fc.configureGlobal({ seed: 2029 });
+
 const faults = (text: string) => {
   const result = parseRrule(text);
   return result.ok ? [] : result.problems.map(({ code, params }) => ({ code, ...params }));
