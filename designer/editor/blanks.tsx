@@ -1,7 +1,7 @@
 import { AreaField, Blank, Button, LineField, Sentence, WordButton } from "@roundbook/runner/form";
 import { type ReactNode, useEffect, useId, useRef, useState } from "react";
 import { e } from "../messages/editor.ts";
-import { useDesk } from "./desk.tsx";
+import { useOpening } from "./desk.tsx";
 import { useLeave } from "./use-leave.ts";
 
 /** A blank that opens its editor under the sentence. */
@@ -14,7 +14,7 @@ export const OpenBlank = ({
   readonly label?: string;
   readonly children: ReactNode;
 }) => {
-  const { open, setOpen } = useDesk();
+  const { open, setOpen } = useOpening();
   const isOpen = open === id;
   const spot = useRef<HTMLSpanElement>(null);
   const wasOpen = useRef(isOpen);
@@ -36,7 +36,7 @@ export const OpenBlank = ({
 
 /** The editor of whichever of a sentence's blanks is open. */
 export const useOpened = (editors: Readonly<Record<string, () => ReactNode>>): ReactNode => {
-  const { open } = useDesk();
+  const { open } = useOpening();
   return open !== null && Object.hasOwn(editors, open) ? (
     <InSight key={open}>{editors[open]?.()}</InSight>
   ) : undefined;
@@ -44,7 +44,7 @@ export const useOpened = (editors: Readonly<Record<string, () => ReactNode>>): R
 
 /** What opens comes into sight, above what is docked at the foot. */
 const InSight = ({ children }: { readonly children: ReactNode }) => {
-  const { setOpen } = useDesk();
+  const { setOpen } = useOpening();
   const ref = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // Braces: some browsers give a promise back, and an effect may return only its undoing.
@@ -83,7 +83,7 @@ export const TextEdit = ({
   /** Gives back what is wrong with the text, or nothing when it was taken over. */
   readonly onTake: (text: string) => string | undefined;
 }) => {
-  const { setOpen } = useDesk();
+  const { setOpen } = useOpening();
   const [text, setText] = useState(value);
   const [error, setError] = useState<string>();
   const take = (): boolean => {
@@ -148,7 +148,7 @@ export const ChoiceEdit = <Value extends string>({
   readonly chosen: Value | null;
   readonly onChoose: (value: Value) => void;
 }) => {
-  const { setOpen } = useDesk();
+  const { setOpen } = useOpening();
   return (
     <fieldset className="blank-choices">
       <legend className="second">{label}</legend>
@@ -216,7 +216,7 @@ export const AddBlank = ({
   readonly label: string;
   readonly onAdd: (title: string) => void;
 }) => {
-  const { open, setOpen } = useDesk();
+  const { open, setOpen } = useOpening();
   return (
     <Sentence
       verb={verb}

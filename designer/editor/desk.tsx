@@ -1,18 +1,30 @@
 import type { Block, FormulaEngine } from "@roundbook/schemas";
-import { createContext, useContext } from "react";
+import { createContext, type ReactNode, useContext } from "react";
 import type { DraftDocument } from "../model/draft-document.ts";
 
+/** The blank that is open on a page of sentences: one at a time. */
+export interface Opening {
+  readonly open: string | null;
+  setOpen(id: string | null): void;
+}
+
+const OpeningContext = createContext<Opening | null>(null);
+export const OpeningProvider = OpeningContext.Provider;
+
+export const useOpening = (): Opening => {
+  const opening = useContext(OpeningContext);
+  if (!opening) throw new Error("useOpening outside OpeningProvider");
+  return opening;
+};
+
 /** What every sentence of the editor works on. */
-export interface EditorDesk {
+export interface EditorDesk extends Opening {
   readonly document: DraftDocument;
   /** The document with its blocks taken in: what is shown, tried and judged, and never edited. */
   readonly whole: DraftDocument;
   /** Every block there is to take in. */
   readonly blocks: readonly Block[];
   apply(next: DraftDocument, tag?: string): void;
-  /** The blank that is open: one at a time. */
-  readonly open: string | null;
-  setOpen(id: string | null): void;
   readonly engine: FormulaEngine | undefined;
   /** Asks for the formula engine, which is fetched once somebody writes a formula. */
   needEngine(): void;
@@ -21,7 +33,17 @@ export interface EditorDesk {
 }
 
 const DeskContext = createContext<EditorDesk | null>(null);
-export const DeskProvider = DeskContext.Provider;
+export const DeskProvider = ({
+  value,
+  children,
+}: {
+  readonly value: EditorDesk;
+  readonly children: ReactNode;
+}) => (
+  <DeskContext value={value}>
+    <OpeningProvider value={value}>{children}</OpeningProvider>
+  </DeskContext>
+);
 
 export const useDesk = (): EditorDesk => {
   const desk = useContext(DeskContext);

@@ -12,7 +12,7 @@ import {
 } from "@roundbook/runner/form";
 import type { DraftRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { useCallback, useMemo, useRef, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
@@ -28,8 +28,9 @@ import { JsonSheet, NotAChecklist } from "./json-sheet.tsx";
 import { PointList } from "./point-list.tsx";
 import { isWarning, placeOf } from "./problem-place.ts";
 import { Trial } from "./trial.tsx";
-import { type DraftDesk, type Keeping, useDraft } from "./use-draft.ts";
+import { type Keeping, useDraft } from "./use-draft.ts";
 import { useEngine, useProblems } from "./use-problems.ts";
+import { useUndoKeys } from "./use-undo-keys.ts";
 import { useWhole } from "./use-whole.ts";
 
 export const EditorPage = () => {
@@ -87,23 +88,6 @@ const keptWords = (keeping: Keeping, lastIssue: number): string => {
   }
 };
 
-/** Ctrl Z and Ctrl Y anywhere but in a field, where they are the field's own. */
-const useUndoKeys = (desk: DraftDesk) => {
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey)) return;
-      if (event.target instanceof Element && event.target.matches("input, textarea")) return;
-      const key = event.key.toLowerCase();
-      if (key === "z" && !event.shiftKey) desk.undo();
-      else if (key === "y" || (key === "z" && event.shiftKey)) desk.redo();
-      else return;
-      event.preventDefault();
-    };
-    window.addEventListener("keydown", onKey);
-    return () => window.removeEventListener("keydown", onKey);
-  }, [desk]);
-};
-
 const Editor = ({ row }: { readonly row: DraftRow }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
@@ -124,7 +108,7 @@ const Editor = ({ row }: { readonly row: DraftRow }) => {
   const problems = useProblems(whole, engine, desk.served, issues);
   const footnoted = problems.map((problem, at) => ({ number: at + 1, problem }));
   const standing = problems.filter((one) => !isWarning(one)).length;
-  useUndoKeys(desk);
+  useUndoKeys(desk.undo, desk.redo);
   const needEngine = useCallback(() => setAsked(true), []);
   const retired = useMemo(
     () =>

@@ -1,38 +1,74 @@
 import { Empty, Loading, Row, Rows, TitleBlock, WordLink } from "@roundbook/runner/form";
 import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
+import { iv } from "../messages/intervals.ts";
+import { civilToday, type IntervalDraft, readDraft } from "../model/interval-draft.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { useIntervalSentence } from "./interval-sentence.ts";
-import { useAssetTypes, useIntervals } from "./queries.ts";
+import { useAssetTypes, useIntervalDrafts, useIntervals } from "./queries.ts";
+
+interface Line {
+  readonly id: string;
+  readonly definition: IntervalDraft;
+  /** What is so beside its sentence: a draft, or how far its dates are. */
+  readonly state: string | undefined;
+}
+
+const useLines = (): readonly Line[] | undefined => {
+  const intervals = useIntervals().data;
+  const drafts = useIntervalDrafts();
+  if (!intervals || drafts.isPending) return undefined;
+  const kept = drafts.data ?? [];
+  const around = { today: civilToday(new Date()) };
+  return [
+    ...intervals.map(({ id, definition, progress }) => ({
+      id,
+      definition,
+      state: progress
+        ? iv("list.progress", { done: progress.done, of: progress.of })
+        : kept.some((one) => one.id === id)
+          ? iv("list.draft-of")
+          : undefined,
+    })),
+    ...kept
+      .filter(({ id }) => !intervals.some((one) => one.id === id))
+      .map(({ id, definition }) => ({
+        id,
+        definition: readDraft(definition, around),
+        state: iv("list.draft"),
+      })),
+  ];
+};
 
 export const IntervalsPage = () => {
   const [, navigate] = useLocation();
-  const intervals = useIntervals();
-  const types = useAssetTypes();
+  const lines = useLines();
+  const types = useAssetTypes().data;
   const sentence = useIntervalSentence();
-  const add = (
+  const add = (word: string) => (
     <WordLink href="/designer/intervals/new" onFollow={() => navigate("/intervals/new")}>
-      {d("intervals.new")}
+      {word}
     </WordLink>
   );
   return (
     <DeskPage current="intervals">
-      <TitleBlock title={d("intervals.title")} actions={add} />
-      {intervals.isPending && <Loading label={d("app.opening")} />}
-      {intervals.data?.length === 0 && (
-        <Empty sentence={d("intervals.empty")} actions={add}>
-          <p>{d("intervals.empty-next")}</p>
+      <TitleBlock title={iv("list.title")} actions={lines?.length !== 0 && add(iv("list.new"))} />
+      {!lines && <Loading label={d("app.opening")} />}
+      {lines?.length === 0 && (
+        <Empty sentence={iv("list.empty")} actions={add(iv("list.begin"))}>
+          <p>{iv("list.empty-next")}</p>
         </Empty>
       )}
       <Rows>
-        {intervals.data?.map((row) => (
+        {lines?.map(({ id, definition, state }) => (
           <Row
-            key={row.id}
-            name={row.definition.title}
-            second={sentence(row.definition)}
-            due={types.data?.find((one) => one.assetType === row.definition.assetType)?.title}
-            href={`/designer/intervals/${row.id}`}
-            onFollow={() => navigate(`/intervals/${row.id}`)}
+            key={id}
+            name={definition.title || iv("list.untitled")}
+            second={sentence(definition)}
+            more={state}
+            due={types?.find((one) => one.assetType === definition.assetType)?.title}
+            href={`/designer/intervals/${id}`}
+            onFollow={() => navigate(`/intervals/${id}`)}
           />
         ))}
       </Rows>

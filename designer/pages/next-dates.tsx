@@ -1,126 +1,117 @@
 import {
   Blank,
-  DueMark,
-  dayAndMonth,
   FacingHead,
   FacingSheet,
-  LineField,
   longDay,
   Row,
   Rows,
   shortDay,
-  WordButton,
-  WordList,
+  useMessages,
+  whyWords,
 } from "@roundbook/runner/form";
 import {
   type CivilDate,
-  formatCivilDate,
-  type IntervalRule,
+  type DatePreview,
+  type IntervalDates,
   parseCivilDate,
 } from "@roundbook/schemas";
 import { useState } from "react";
-import { d } from "../messages/desk.ts";
-import { nextWords } from "../model/fact-words.ts";
-import { nextWindows } from "../model/interval-fields.ts";
-import type { Band } from "../model/score-edit.ts";
+import { AssetChoice, type Chosen } from "../interval/asset-choice.tsx";
+import { DateMark } from "../interval/date-mark.tsx";
+import type { Preview } from "../interval/use-preview.ts";
+import { iv } from "../messages/intervals.ts";
 
-const today = (): CivilDate | undefined => {
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, "0");
-  return parseCivilDate(`${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`);
+/** "Tue 25 May 2027"; the year where it is another than that of the date before. */
+const dayWords = (day: CivilDate, before: CivilDate | undefined): string =>
+  `${longDay(day, day).slice(0, 3)} ${shortDay(day, before ?? (0 as CivilDate))}`;
+
+/** The next ten dates of a real asset, by the interval as it is written. */
+export const NextDates = ({
+  assetType,
+  preview,
+  older,
+  onAsset,
+}: {
+  readonly assetType: string;
+  readonly preview: Preview<IntervalDates>;
+  /** What is shown is of an earlier text. */
+  readonly older: boolean;
+  readonly onAsset: (asset: string) => void;
+}) => {
+  const [opened, setOpened] = useState(false);
+  const { reply, waiting } = preview;
+  const choose = ({ id }: Chosen) => {
+    setOpened(false);
+    onAsset(id);
+  };
+  return (
+    <section aria-busy={waiting} className={older ? "preview-older" : undefined}>
+      <FacingHead
+        title={iv("dates.title")}
+        aside={
+          reply?.asset && (
+            <>
+              {`${iv("dates.for")} `}
+              <Blank expanded={opened} onPress={() => setOpened(!opened)}>
+                {`${reply.asset.number} ${reply.asset.description}`}
+              </Blank>
+            </>
+          )
+        }
+      />
+      {opened && <AssetChoice assetType={assetType} onChoose={choose} />}
+      {!reply && <p className="second">{iv(waiting ? "dates.wait" : "dates.none")}</p>}
+      {reply && <Dates reply={reply} />}
+      {older && <p className="second dates-note">{iv("dates.older")}</p>}
+    </section>
+  );
 };
 
-/** "Tue 25 May 2027". */
-const dayWords = (day: CivilDate, from: CivilDate): string =>
-  `${longDay(day, day).slice(0, 3)} ${shortDay(day, from)}`;
-
-const SHOWN = 10;
-
-/** The next ten dates of an asset that is done on a day, and then on every day it is due. */
-export const NextDates = ({
-  rule,
-  bands,
-}: {
-  readonly rule: IntervalRule | null;
-  /** Of the score, where the result says when the next one is. */
-  readonly bands: readonly Band[];
-}) => {
-  const [start, setStart] = useState(today);
-  const [chosen, setChosen] = useState(0);
-  const [open, setOpen] = useState<"start" | "band" | null>(null);
-  const giving = bands.filter((band) => band.next !== undefined);
-  const band = giving[chosen] ?? giving[0];
-  const byResult = rule?.kind === "by-result";
-  const turn = (blank: "start" | "band") => setOpen(open === blank ? null : blank);
-  if (!rule || start === undefined || (byResult && !band)) {
-    return (
-      <>
-        <FacingHead title={d("intervals.dates")} />
-        <p className="second">{d("intervals.dates-none")}</p>
-      </>
-    );
-  }
-  const next = byResult ? (band?.next ?? "P1Y") : undefined;
-  // A result that sends it straight to another check is due the day it was done, and that is all.
-  const count = next === "at-once" ? 1 : SHOWN;
+const Dates = ({ reply }: { readonly reply: IntervalDates }) => {
+  const messages = useMessages();
+  const { dates, ends, asset } = reply;
+  if (asset === null) return <p className="second">{iv("dates.no-asset")}</p>;
+  const days = dates.map(({ due }) => parseCivilDate(due));
   return (
     <>
-      <FacingHead title={d("intervals.dates")} />
-      <p className="second dates-from">
-        {`${d("intervals.done-on")} `}
-        <Blank expanded={open === "start"} onPress={() => turn("start")}>
-          {dayAndMonth(start)}
-        </Blank>
-        {byResult && band && (
-          <>
-            {` ${d("intervals.found")} `}
-            <Blank expanded={open === "band"} onPress={() => turn("band")}>
-              {band.title}
-            </Blank>
-          </>
-        )}
-        {` ${d("intervals.and-after")}`}
-      </p>
-      {open === "start" && (
-        <LineField
-          type="date"
-          label={d("intervals.start")}
-          value={formatCivilDate(start)}
-          onChange={(event) => setStart(parseCivilDate(event.target.value) ?? start)}
-        />
-      )}
-      {open === "band" && (
-        <WordList>
-          {giving.map((one, at) => (
-            <WordButton key={one.title} chosen={one === band} onClick={() => setChosen(at)}>
-              {`${one.title}: ${nextWords(one.next ?? "")}`}
-            </WordButton>
-          ))}
-        </WordList>
-      )}
-      <FacingSheet>
-        <Rows>
-          {nextWindows(rule, start, count, next).map((window, at) => (
-            <Row
+      {dates.length > 0 && (
+        <FacingSheet>
+          <Rows>
+            {dates.map((date, at) => (
               // The same day may stand twice, so the place in the list tells them apart.
-              key={at}
-              number={String(at + 1)}
-              name={dayWords(window.due, start)}
-              second={
-                next === "at-once"
-                  ? d("intervals.at-once")
-                  : window.earliest === window.latest
-                    ? undefined
-                    : d("intervals.window", {
-                        earliest: shortDay(window.earliest, window.due),
-                        latest: shortDay(window.latest, window.due),
-                      })
-              }
-              due={<DueMark {...window} today={window.due} />}
-            />
-          ))}
-        </Rows>
-      </FacingSheet>
+              <DateRow key={at} date={date} number={at + 1} before={days[at - 1]} />
+            ))}
+          </Rows>
+        </FacingSheet>
+      )}
+      {ends && <p className="second dates-note">{whyWords(messages, ends)}</p>}
+      {dates.some(({ plain }) => plain !== undefined) && (
+        <p className="second dates-note">{iv("dates.dotted")}</p>
+      )}
     </>
+  );
+};
+
+const DateRow = ({
+  date,
+  number,
+  before,
+}: {
+  readonly date: DatePreview;
+  readonly number: number;
+  readonly before: CivilDate | undefined;
+}) => {
+  const messages = useMessages();
+  const [earliest, due, latest, plain] = [date.earliest, date.due, date.latest, date.plain].map(
+    (iso) => (iso === undefined ? undefined : parseCivilDate(iso)),
+  );
+  if (earliest === undefined || due === undefined || latest === undefined) return null;
+  return (
+    <Row
+      number={String(number)}
+      name={dayWords(due, before)}
+      second={whyWords(messages, date.why, due)}
+      due={<DateMark {...{ earliest, latest, plain }} />}
+    />
   );
 };

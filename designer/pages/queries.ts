@@ -3,12 +3,15 @@ import type {
   BlockRow,
   ChecklistRow,
   DraftRow,
+  IntervalDraftRow,
   IntervalRow,
   PersonRow,
   PlaceRow,
 } from "@roundbook/schemas";
 import { useQuery } from "@tanstack/react-query";
 import { getJson } from "./client.ts";
+
+const POLL_MS = 1000;
 
 const list = <Row>(key: string, path: string) => ({
   queryKey: [key],
@@ -19,7 +22,15 @@ export const useChecklists = () => useQuery(list<ChecklistRow>("checklists", "/a
 export const useDrafts = () => useQuery(list<DraftRow>("drafts", "/api/drafts"));
 export const useBlocks = () => useQuery(list<BlockRow>("blocks", "/api/blocks"));
 export const useAssetTypes = () => useQuery(list<AssetTypeRow>("asset-types", "/api/asset-types"));
-export const useIntervals = () => useQuery(list<IntervalRow>("intervals", "/api/intervals"));
+export const useIntervals = () =>
+  useQuery({
+    ...list<IntervalRow>("intervals", "/api/intervals"),
+    // While dates are worked out it is asked again how far they are.
+    refetchInterval: ({ state }) =>
+      state.data?.some(({ progress }) => progress) ? POLL_MS : false,
+  });
+export const useIntervalDrafts = () =>
+  useQuery(list<IntervalDraftRow>("interval-drafts", "/api/interval-drafts"));
 export const usePlaces = () => useQuery(list<PlaceRow>("places", "/api/places"));
 export const usePeople = () => useQuery(list<PersonRow>("people", "/api/people"));
 

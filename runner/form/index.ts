@@ -45,6 +45,7 @@ export * from "./look/use-wide.ts";
 export * from "./look/verdict.tsx";
 export * from "./look/walk.tsx";
 export * from "./look/word.tsx";
+export { MONTHS, WEEKDAYS } from "./messages/calendar.ts";
 export * from "./messages/dates.ts";
 export { deskEnglish } from "./messages/desk.ts";
 export { durationWords } from "./messages/duration-words.ts";
@@ -56,6 +57,15 @@ export {
   messagesOf,
   useMessages,
 } from "./messages/messages.tsx";
+export {
+  type OnDay,
+  onDayWords,
+  ordinal,
+  type RruleForm,
+  rruleForm,
+  rruleText,
+  rruleWords,
+} from "./messages/rrule-words.ts";
 export { ChecklistTitles, titleOf, useTitled, withTitles } from "./messages/titled.tsx";
 export { verdictWords } from "./messages/verdict-words.ts";
 export { whyWords } from "./messages/why-words.ts";

@@ -96,8 +96,12 @@ export const ASSET_TYPE_SCHEMA = {
 } as const;
 export type AssetTypeBody = FromSchema<typeof ASSET_TYPE_SCHEMA>;
 
-/** POST /api/intervals and PUT /api/intervals/:id take an interval definition. */
-export { INTERVAL_SCHEMA as INTERVAL_BODY_SCHEMA };
+/** POST /api/intervals and PUT /api/intervals/:id: a definition, and why it is set or changed. */
+export const INTERVAL_BODY_SCHEMA = {
+  ...INTERVAL_SCHEMA,
+  properties: { ...INTERVAL_SCHEMA.properties, reason: label },
+} as const;
+export type IntervalBody = FromSchema<typeof INTERVAL_BODY_SCHEMA>;
 
 /** POST /api/places */
 export const ADD_PLACE_SCHEMA = {

@@ -1,4 +1,10 @@
-import { type IntervalDefinition, type Problem, problem, ruleProblems } from "@roundbook/schemas";
+import {
+  type IntervalBody,
+  type IntervalDefinition,
+  type Problem,
+  problem,
+  ruleProblems,
+} from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
 import { readNewestIssue } from "./read-checklists.ts";
@@ -34,7 +40,7 @@ async function problemsOf(ctx: Context, given: IntervalDefinition): Promise<Prob
 export async function setInterval(
   ctx: Context,
   by: Session,
-  definition: IntervalDefinition,
+  { reason, ...definition }: IntervalBody,
   interval?: string,
 ): Promise<{ id: string }> {
   if (interval !== undefined) await mustExist(ctx, interval);
@@ -44,7 +50,7 @@ export async function setInterval(
   await appendNow(ctx, by, {
     kind: "interval-set",
     asset: null,
-    body: { interval: id, definition },
+    body: { interval: id, definition, ...(reason === undefined ? {} : { reason }) },
   });
   return { id };
 }

@@ -7,6 +7,7 @@ import {
 import { dayAndMonth } from "./dates.ts";
 import { durationWords } from "./duration-words.ts";
 import type { Messages } from "./messages.tsx";
+import { rruleWords } from "./rrule-words.ts";
 
 const DATES = new Set(["date", "deadline", "anchor", "opens", "closed", "start", "read", "until"]);
 const DURATIONS = new Set(["every", "next", "min", "max", "limit", "first", "within", "after"]);
@@ -15,6 +16,7 @@ const DURATIONS = new Set(["every", "next", "min", "max", "limit", "first", "wit
 export function whyWords(messages: Messages, why: Explanation, today?: CivilDate): string {
   const word = (name: string, value: ProblemParam): ProblemParam => {
     if (typeof value !== "string") return value;
+    if (name === "rrule") return rruleWords(value);
     const day = DATES.has(name) ? parseCivilDate(value) : undefined;
     if (day !== undefined) return dayAndMonth(day, today);
     return DURATIONS.has(name) ? durationWords(messages.t, value) : value;
