@@ -90,10 +90,10 @@ const EXPLANATIONS = {
   "after-reopened": "On reopening, {date}, after: {reason}.",
   "no-event-yet": "Due after a repair, a modification or a reopening; nothing asks for it now.",
   "by-usage":
-    "Every {every} {unit} from {date}, when it was last done: it stood at {value} {unit} on {read} and runs {rate} a day, so about {at} is reached then.",
+    "{every} {unit:unit} from {date}, when it was last done: it stood at {value} {unit:unit} on {read} and runs {rate} a day, so about {at} is reached then.",
   "usage-reached":
-    "Every {every} {unit} from {date}, when it was last done: it stood at {value} {unit} on {read}, past {at}.",
-  "usage-or-after": "At the latest {after} after it was done, {date}.",
+    "{every} {unit:unit} from {date}, when it was last done: {at} {unit:unit} was reached by {read}, when it stood at {value}.",
+  "usage-or-after": "At the latest {after} after {date}, when it was last done.",
   "by-risk": "{every} from {date}, when it was last done, for {factors}{reason?: $}.",
   "needs-particulars": "When it is due cannot be told: it needs {names}.",
   "needs-meter": "When it is due cannot be told: it needs a reading of {point}.",

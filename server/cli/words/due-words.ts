@@ -24,7 +24,7 @@ export const DUE_WORDS = {
   "no-risk-rule": "undecided: no rule of the interval fits {factors}",
   "risk-rules-conflict": "undecided: rules of the interval contradict each other for {factors}",
   override: "by a rule of its own[ until {until}] ({reason})",
-  "override-over": "when its own rule ends ({reason})",
+  "override-over": "not before its own rule ends on {until} ({reason})",
   "from-last-done": "{every} from {date} (last done)",
   "by-result": "{next} from {date}, as its {score} asks",
   "at-once": "at once, as its {score} of {date} asks",
