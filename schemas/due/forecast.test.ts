@@ -80,4 +80,57 @@ describe("the dates to come", () => {
     });
     expect(coming).toHaveLength(51);
   });
+
+  // Ten hours a day: 500 hours are fifty days.
+  test("by use go on as it has been used, and as the meter that is in now has", () => {
+    const rule: IntervalRule = { kind: "on-usage", point: "hours", every: 500, unit: "h" };
+    const reading = (on: string, value: number, unit = "h") =>
+      ({ entry: `reading of ${on}`, on: day(on), at: null, value, unit }) as const;
+    const done = [doneOn("2026-09-01")];
+    const meter = [reading("2026-09-01", 4000), reading("2026-09-11", 4100)];
+    expect(dates(rule, facts({ done, meter }), 3)).toEqual([
+      "2026-10-21",
+      "2026-12-10",
+      "2027-01-29",
+    ]);
+    const inMinutes = [reading("2026-09-01", 240_000, "min"), reading("2026-09-11", 4100)];
+    expect(dates(rule, facts({ done, meter: inMinutes }), 2)).toEqual(["2026-10-21", "2026-12-10"]);
+    const replaced = [reading("2026-08-01", 90_000), ...meter];
+    expect(dates(rule, facts({ done, meter: replaced }), 2)).toEqual(["2026-10-21", "2026-12-10"]);
+  });
+
+  test("are as it stands by the asset's own rule, then by the interval's", () => {
+    const rule: IntervalRule = { kind: "from-last-done", every: "P6M" };
+    const override = {
+      rule: { kind: "from-last-done", every: "P1M" } as const,
+      reason: "on trial",
+      until: day("2026-12-31"),
+    };
+    const done = [doneOn("2026-10-10")];
+    const coming = forecast(rule, facts({ done, override }), { from: day("2026-10-13"), count: 4 });
+    expect(
+      coming.map(({ window, plain }) => [formatCivilDate(window.due), formatCivilDate(plain)]),
+    ).toEqual([
+      ["2026-11-10", "2027-04-10"],
+      ["2026-12-10", "2027-05-10"],
+      ["2027-06-10", "2027-06-10"],
+      ["2027-12-10", "2027-12-10"],
+    ]);
+  });
+
+  test("are at most a thousand, however far ahead is asked", () => {
+    const rule: IntervalRule = { kind: "from-last-done", every: "P1D" };
+    const far = { from: day("2026-10-13"), count: 1_000_000, until: day("2999-01-01") };
+    expect(forecast(rule, facts({ done: [doneOn("2026-10-12")] }), far)).toHaveLength(1000);
+    expect(forecast(rule, facts(), { ...far, count: 0 })).toEqual([]);
+  });
+
+  test("of what is undecided is one, until it can be told", () => {
+    const rule: IntervalRule = { kind: "on-usage", point: "hours", every: 500, unit: "h" };
+    const coming = forecast(rule, facts({ done: [doneOn("2026-09-01")] }), {
+      from: day("2026-10-13"),
+      count: 5,
+    });
+    expect(coming.map(({ window }) => window.undecided)).toEqual([true]);
+  });
 });

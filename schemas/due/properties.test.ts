@@ -13,6 +13,7 @@ import { computeWindow, statusOn } from "./compute-window.ts";
 import { addDuration, addTimes, durationOf } from "./duration.ts";
 import { forecast } from "./forecast.ts";
 import { periodOf } from "./kinds/each-period.ts";
+import { latestDay, needsHistory } from "./latest-day.ts";
 import { occurrences } from "./rrule/occurrences.ts";
 import { readRrule } from "./rrule/read-rrule.ts";
 import type { IntervalRule, RuleOf } from "./rule-schema.ts";
@@ -148,6 +149,17 @@ describe.each(RULE_KINDS)("by a rule of %s", (kind) => {
         expect(computeWindow(rule, reordered)).toEqual(computeWindow(rule, facts));
       }),
       { seed: 7, numRuns: 300 },
+    );
+  });
+
+  test("the records of the last day alone give the same window, where history says no more", () => {
+    if (needsHistory({ kind } as IntervalRule)) return expect(kind).toMatch(/anniversary|spacing/);
+    fc.assert(
+      fc.property(anyRuleOf(kind), anyFacts, (rule, { override: _, ...facts }) => {
+        const done = latestDay(facts.done);
+        expect(computeWindow(rule, { ...facts, done })).toEqual(computeWindow(rule, facts));
+      }),
+      { seed: 10, numRuns: 300 },
     );
   });
 

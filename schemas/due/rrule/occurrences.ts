@@ -65,16 +65,62 @@ export const occurrences = (
   dtstart: CivilDate,
 ): Generator<CivilDate, RruleEnd, undefined> => walk(rule, dtstart, dtstart);
 
+interface Counted {
+  readonly dtstart: CivilDate;
+  readonly days: readonly CivilDate[];
+  readonly ended: RruleEnd;
+}
+
+/** Dates of counted rules, which are found from DTSTART only; longer ones are walked each time. */
+const counted = new WeakMap<Rrule, Counted>();
+const MOST_KEPT = 5000;
+
+function countedDays(rule: Rrule, dtstart: CivilDate): Counted {
+  const known = counted.get(rule);
+  if (known?.dtstart === dtstart) return known;
+  const days: CivilDate[] = [];
+  const all = walk(rule, dtstart, dtstart);
+  for (;;) {
+    const next = all.next();
+    if (next.done) {
+      const found = { dtstart, days, ended: next.value };
+      counted.set(rule, found);
+      return found;
+    }
+    days.push(next.value);
+  }
+}
+
+function* keptFrom(
+  { days, ended }: Counted,
+  from: number,
+): Generator<CivilDate, RruleEnd, undefined> {
+  let [low, high] = [0, days.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((days[middle] ?? from) < from) low = middle + 1;
+    else high = middle;
+  }
+  for (; low < days.length; low += 1) {
+    const day = days[low];
+    if (day !== undefined) yield day;
+  }
+  return ended;
+}
+
 /** As `occurrences`, those from a day on. */
 export const occurrencesFrom = (
   rule: Rrule,
   dtstart: CivilDate,
-  day: CivilDate,
-): Generator<CivilDate, RruleEnd, undefined> => walk(rule, dtstart, day);
+  day: number,
+): Generator<CivilDate, RruleEnd, undefined> =>
+  rule.count === null || rule.count > MOST_KEPT
+    ? walk(rule, dtstart, day)
+    : keptFrom(countedDays(rule, dtstart), day);
 
 /** The first occurrence after a day, or why there is none. @throws as `occurrences`. */
 export function nextAfter(rule: Rrule, dtstart: CivilDate, day: CivilDate): NextOccurrence {
-  const next = walk(rule, dtstart, day + 1).next();
+  const next = occurrencesFrom(rule, dtstart, day + 1).next();
   return next.done ? { ended: next.value } : { date: next.value };
 }
 
