@@ -55,6 +55,20 @@ describe("a longer check stands for a shorter one", () => {
     }
   });
 
+  test("not by one of an older issue that did not ask its points yet", () => {
+    const records: Records = {
+      monthly: named("m", ["2026-03-10"]),
+      quarterly: named("q", ["2026-04-09", "2026-05-08"]),
+    };
+    const { covered } = withCovered(PLAN, {
+      records: (id) => records[id] ?? [],
+      facts: () => ({ registered: REGISTERED }),
+      asks: ({ on }, shorter) => shorter !== "monthly" || on !== day("2026-04-09"),
+    });
+    expect(covered).toEqual([]);
+    expect(told(records)).toHaveLength(2);
+  });
+
   test("never the reverse", () => {
     const records = { monthly: named("m", ["2026-06-08"]), quarterly: named("q", ["2026-03-10"]) };
     expect(told(records)).toEqual([]);

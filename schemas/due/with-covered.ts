@@ -19,6 +19,11 @@ export interface CoverFacts {
   records(interval: string): readonly DoneRecord[];
   /** All else that its windows follow from. */
   facts(interval: string): Omit<DueFacts, "done">;
+  /**
+   * Whether an inspection asked every point of a shorter interval's checklist, as an older issue of
+   * its own may not have; absent: all did.
+   */
+  asks?(record: DoneRecord, shorter: string): boolean;
 }
 
 export interface WithCovered {
@@ -32,9 +37,10 @@ const inOrder = (a: DoneRecord, b: DoneRecord): number =>
 
 /** Records of the longer checks, each once; old papers name a date, not the points looked at. */
 function candidates(
-  { by }: CoverStep,
+  { by, interval: shorter }: CoverStep,
   own: readonly DoneRecord[],
   doneOf: (interval: string) => readonly DoneRecord[],
+  known: CoverFacts,
 ): readonly DoneRecord[] {
   const seen = new Set(own.map(({ entry }) => entry));
   return by
@@ -42,6 +48,7 @@ function candidates(
       doneOf(interval).map((record) => ({ ...record, coveredBy: record.coveredBy ?? title })),
     )
     .filter(({ counts, broughtForward }) => counts && broughtForward !== true)
+    .filter((record) => known.asks?.(record, shorter) ?? true)
     .sort(inOrder)
     .filter(({ entry }) => !seen.has(entry) && seen.add(entry));
 }
@@ -79,7 +86,7 @@ export function withCovered(plan: CoverPlan, known: CoverFacts): WithCovered {
     const { interval } = step;
     const own = known.records(interval);
     if (own.length === 0) continue;
-    const longer = candidates(step, own, doneOf);
+    const longer = candidates(step, own, doneOf, known);
     if (longer.length === 0) continue;
     const covering = coveringOf(step, own, longer, known.facts(interval));
     if (covering.length === 0) continue;
