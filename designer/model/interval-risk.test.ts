@@ -4,6 +4,7 @@ import {
   addFactor,
   addRow,
   beginRisk,
+  type Cell,
   cellOf,
   cellWords,
   chosenIn,
@@ -65,7 +66,7 @@ test("a cell of all or none of its values fits any; of some it names them in the
   expect(chosenIn({ any: true })).toBeNull();
 });
 
-test.each([
+test.each<[string, Cell]>([
   ["any", { any: true }],
   ["5", 5],
   ["up to 5", { max: 5 }],
