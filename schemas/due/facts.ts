@@ -11,7 +11,7 @@ export interface DueEvent {
   readonly kind: Exclude<EventKind, "reopened">;
   readonly entry: string;
   readonly on: CivilDate;
-  /** Milliseconds UTC; null when only the date is known. */
+  /** Milliseconds UTC; null when only the date is known: no check of that day then answers it. */
   readonly at: number | null;
 }
 

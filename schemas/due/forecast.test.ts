@@ -118,6 +118,23 @@ describe("the dates to come", () => {
     ]);
   });
 
+  test("fall where the law brings them where the rule itself has none", () => {
+    const rule: IntervalRule = {
+      kind: "on-event",
+      after: ["repaired"],
+      within: "P0D",
+      neverAfter: "P1Y",
+    };
+    const done = [doneOn("2026-10-10")];
+    const coming = forecast(rule, facts({ done }), { from: day("2026-10-13"), count: 2 });
+    expect(
+      coming.map(({ window, plain }) => [formatCivilDate(window.due), formatCivilDate(plain)]),
+    ).toEqual([
+      ["2027-10-10", "2027-10-10"],
+      ["2028-10-10", "2028-10-10"],
+    ]);
+  });
+
   test("are at most a thousand, however far ahead is asked", () => {
     const rule: IntervalRule = { kind: "from-last-done", every: "P1D" };
     const far = { from: day("2026-10-13"), count: 1_000_000, until: day("2999-01-01") };

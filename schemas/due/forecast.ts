@@ -8,7 +8,7 @@ import { type DoneRecord, type DueWindow, hasDates } from "./window.ts";
 
 export interface Coming {
   readonly window: DueWindow;
-  /** Where it would fall without calendar, override and longest time. */
+  /** Where it would fall without calendar, override and longest time; the due day where nowhere. */
   readonly plain: CivilDate;
 }
 
@@ -23,10 +23,11 @@ export interface Horizon {
 /** However far ahead is asked: nobody reads more, and daily rules come round. */
 const MOST = 1000;
 
-const plainOf = (rule: IntervalRule, facts: DueFacts): CivilDate => {
+const plainOf = (rule: IntervalRule, facts: DueFacts, window: DueWindow): CivilDate => {
   const { calendar: _, override: __, ...bare } = facts;
   const { neverAfter: ___, ...free } = rule;
-  return computeWindow(free as IntervalRule, bare).due;
+  const plain = computeWindow(free as IntervalRule, bare);
+  return window.undecided || plain.undecided || !hasDates(plain) ? window.due : plain.due;
 };
 
 /** What the meter will show on a day, if it is used as much as since it was put in. */
@@ -80,7 +81,7 @@ export function forecast(
     if (!hasDates(window) || (until !== undefined && window.due > until)) break;
     const on = Math.max(window.due, from) as CivilDate;
     if (last !== undefined && on <= last) break;
-    coming.push({ window, plain: window.undecided ? window.due : plainOf(rule, known) });
+    coming.push({ window, plain: plainOf(rule, known, window) });
     last = on;
     const reading = expectedReading(rules, known.meter ?? [], on);
     known = {

@@ -57,7 +57,10 @@ export const INTERVAL_RULE_SCHEMA = {
       "anniversary",
       {
         every: duration,
-        /** A date of the series; absent: the day it was first done. */
+        /**
+         * A date of the series, which has no beginning and stands when done too soon; absent: the
+         * day it was first done.
+         */
         anchor: date,
         /** The time ending with the due day in which doing it keeps the anniversary. */
         within: duration,

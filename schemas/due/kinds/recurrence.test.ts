@@ -59,6 +59,11 @@ describe("a recurrence", () => {
     expect(statusOn(over, day("2030-01-01"))).toBe("not-yet");
   });
 
+  test("over, it is due all the same when the longest time the law allows is", () => {
+    const rule = series("FREQ=WEEKLY;COUNT=1", { neverAfter: "P1Y" });
+    expect(dueOf(rule, "2026-01-05")).toBe("2027-01-05");
+  });
+
   test("missed before it was over it stays overdue", () => {
     const window = windowOf(series("FREQ=WEEKLY;COUNT=2"), "2026-01-05");
     expect(statusOn(window, day("2027-01-01"))).toBe("overdue");
