@@ -8,9 +8,10 @@ import { Line } from "./line.tsx";
 /** "covers Ladder, monthly look; is covered by Ladder, formal inspection". */
 export const CoversSentence = () => {
   const { say } = useMessages();
-  const { draft, id, apply, intervals, checklists } = useInterval();
+  const { draft, id, apply, intervals, checklists, problems } = useInterval();
   const points = useChecklist(draft.checklist)?.document.properties ?? {};
-  const others = coverable(draft, id, intervals, checklists);
+  const sound = !problems.some(({ pointer }) => pointer.startsWith("/rule"));
+  const others = coverable(draft, id, intervals, checklists, sound);
   const chosen = others.filter(({ covered }) => covered).map(({ row }) => row.definition.title);
   const by = coveredBy(id, intervals);
   const titled = (params: Readonly<Record<string, unknown>>, checklist: string) => {

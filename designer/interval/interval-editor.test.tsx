@@ -223,3 +223,19 @@ test("another kind is chosen by plain words and keeps what both can say", async 
     start: "2026-10-13",
   });
 });
+
+test("a rule that cannot be read is told at its place, and the page stands", async () => {
+  const rule: IntervalRule = { kind: "recurrence", rrule: "FREQ=DAILY", start: "2026-10-13" };
+  const other = { ...row(EVERY, { title: "Another" }), id: OTHER };
+  await open({ intervals: [row(rule), other] });
+  await page.press("Write it as an RRULE…");
+  await page.write("FREQ=MONTHLY;BYDAY=5XX");
+  expect(
+    page
+      .find(/^FREQ=/)
+      .closest(".sentence")
+      ?.querySelector(".formula-wrong")?.textContent,
+  ).toBe("5XX");
+  await page.press("nothing");
+  expect(page.text()).toContain("Another");
+});

@@ -4,7 +4,6 @@ import {
   StateLine,
   TitleBlock,
   WordButton,
-  WordLink,
   WordList,
 } from "@roundbook/runner/form";
 import type {
@@ -168,9 +167,6 @@ export const IntervalEditor = (props: IntervalEditorProps) => {
                 <NarrowOnly>
                   <WordButton onClick={() => setTurned(true)}>{iv("dates.title")}</WordButton>
                 </NarrowOnly>
-                <WordLink href="/designer/intervals" onFollow={() => navigate("/intervals")}>
-                  {iv("list.title")}
-                </WordLink>
               </>
             }
           />

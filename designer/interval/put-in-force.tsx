@@ -47,39 +47,41 @@ export const PutInForce = ({
   };
   return (
     <LeafWords>
-      {refused}
-      {standing > 0 && <p>{iv("force.stands", { count: standing })}</p>}
-      {asking ? (
-        <form onSubmit={force} noValidate className="force-reason">
-          <LineField
-            label={iv("force.reason")}
-            help={iv("force.reason-help")}
-            error={error}
-            value={reason}
-            maxLength={200}
-            autoFocus
-            autoComplete="off"
-            onChange={(event) => setReason(event.target.value)}
-          />
+      <div className="force">
+        {refused}
+        {standing > 0 && <p>{iv("force.stands", { count: standing })}</p>}
+        {asking ? (
+          <form onSubmit={force} noValidate className="force-reason">
+            <LineField
+              label={iv("force.reason")}
+              help={iv("force.reason-help")}
+              error={error}
+              value={reason}
+              maxLength={200}
+              autoFocus
+              autoComplete="off"
+              onChange={(event) => setReason(event.target.value)}
+            />
+            <Buttons>
+              <Button kind="secondary" onClick={() => setAsking(false)}>
+                {iv("force.not")}
+              </Button>
+              <Button kind="primary" type="submit" disabled={busy || standing > 0}>
+                {iv("force.sure")}
+              </Button>
+            </Buttons>
+          </form>
+        ) : (
           <Buttons>
-            <Button kind="secondary" onClick={() => setAsking(false)}>
-              {iv("force.not")}
+            <Button kind="primary" disabled={busy || standing > 0} onClick={() => setAsking(true)}>
+              {iv("force.go")}
             </Button>
-            <Button kind="primary" type="submit" disabled={busy || standing > 0}>
-              {iv("force.sure")}
+            <Button kind="secondary" disabled={busy} onClick={onKeep}>
+              {iv("force.keep")}
             </Button>
           </Buttons>
-        </form>
-      ) : (
-        <Buttons>
-          <Button kind="primary" disabled={busy || standing > 0} onClick={() => setAsking(true)}>
-            {iv("force.go")}
-          </Button>
-          <Button kind="secondary" disabled={busy} onClick={onKeep}>
-            {iv("force.keep")}
-          </Button>
-        </Buttons>
-      )}
+        )}
+      </div>
       <WordList>
         {isDraft && (
           <WordButton quiet onClick={sure === "discard" ? onDiscard : () => setSure("discard")}>

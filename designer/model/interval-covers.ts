@@ -27,12 +27,16 @@ export interface Coverable {
   readonly why: readonly Problem[];
 }
 
-/** The other intervals of the type, and which of them this one may cover. */
+/**
+ * The other intervals of the type, and which of them this one may cover. A rule that cannot be
+ * (`sound` is false) gives no reason: what it would cover cannot be told.
+ */
 export const coverable = (
   draft: IntervalDefinition,
   id: string | null,
   intervals: readonly IntervalRow[],
   checklists: readonly ChecklistRow[],
+  sound: boolean,
 ): Coverable[] => {
   const all = defined(intervals, checklists);
   return intervals
@@ -43,7 +47,7 @@ export const coverable = (
       return {
         row,
         covered: draft.covers?.includes(row.id) ?? false,
-        why: own ? coversProblems(own, all) : [],
+        why: own && sound ? coversProblems(own, all) : [],
       };
     });
 };

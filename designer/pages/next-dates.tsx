@@ -1,5 +1,6 @@
 import {
   Blank,
+  classes,
   FacingHead,
   FacingSheet,
   longDay,
@@ -45,7 +46,7 @@ export const NextDates = ({
     onAsset(id);
   };
   return (
-    <section aria-busy={waiting} className={older ? "preview-older" : undefined}>
+    <section aria-busy={waiting} className={classes("dates", older && "preview-older")}>
       <FacingHead
         title={iv("dates.title")}
         aside={
@@ -79,7 +80,13 @@ const Dates = ({ reply }: { readonly reply: IntervalDates }) => {
           <Rows>
             {dates.map((date, at) => (
               // The same day may stand twice, so the place in the list tells them apart.
-              <DateRow key={at} date={date} number={at + 1} before={days[at - 1]} />
+              <DateRow
+                key={at}
+                date={date}
+                number={at + 1}
+                before={days[at - 1]}
+                like={dates[at - 1]}
+              />
             ))}
           </Rows>
         </FacingSheet>
@@ -96,12 +103,17 @@ const DateRow = ({
   date,
   number,
   before,
+  like,
 }: {
   readonly date: DatePreview;
   readonly number: number;
   readonly before: CivilDate | undefined;
+  /** The date before it: a reason that is the same again is said once. */
+  readonly like: DatePreview | undefined;
 }) => {
   const messages = useMessages();
+  const { why } = date;
+  const said = like?.why.code === why.code ? (why.moved ?? []) : [why];
   const [earliest, due, latest, plain] = [date.earliest, date.due, date.latest, date.plain].map(
     (iso) => (iso === undefined ? undefined : parseCivilDate(iso)),
   );
@@ -110,7 +122,7 @@ const DateRow = ({
     <Row
       number={String(number)}
       name={dayWords(due, before)}
-      second={whyWords(messages, date.why, due)}
+      second={said.map((one) => whyWords(messages, one, due)).join(" ") || undefined}
       due={<DateMark {...{ earliest, latest, plain }} />}
     />
   );
