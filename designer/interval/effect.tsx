@@ -72,7 +72,7 @@ export const Effect = ({
       ) : (
         <p className="second">{iv("effect.none")}</p>
       )}
-      {older && <p className="second">{iv("dates.older")}</p>}
+      {older && <p className="second">{iv("effect.older")}</p>}
     </LeafWords>
   </section>
 );

@@ -1,11 +1,11 @@
 import { durationWords, Sentence, useMessages } from "@roundbook/runner/form";
-import type { Problem } from "@roundbook/schemas";
+import type { Problem, ProblemParam } from "@roundbook/schemas";
 import type { ReactNode } from "react";
 import { TextEdit, useOpened } from "../editor/blanks.tsx";
 import { iv } from "../messages/intervals.ts";
 import { readLength, readMargin } from "../model/interval-length.ts";
 import { type LineName, lineOf } from "../model/interval-lines.ts";
-import { useInterval } from "./interval-desk.tsx";
+import { useInterval, useParticulars } from "./interval-desk.tsx";
 
 /** One sentence of the interval, what opens under it, and what is wrong with it. */
 export const Line = ({
@@ -32,15 +32,32 @@ export const Line = ({
   );
 };
 
+/** `asset.use` and `use` as the manager calls them. */
+const useTitledParams = ({ params }: Problem): Problem["params"] => {
+  const particulars = useParticulars();
+  const titleOf = (name: string) => particulars[name]?.title ?? name;
+  const words = (value: ProblemParam): ProblemParam => {
+    if (typeof value === "string")
+      return value.replace(/\basset\.([a-z][a-z0-9_]*)/g, (_, name: string) => titleOf(name));
+    return Array.isArray(value) ? value.map((one) => words(one) as string) : value;
+  };
+  const told = Object.entries(params).map(([key, value]) => [
+    key,
+    key === "name" && typeof value === "string" ? titleOf(value) : words(value),
+  ]);
+  return Object.fromEntries(told);
+};
+
 const ProblemLine = ({ problem }: { readonly problem: Problem }) => {
   const { say } = useMessages();
   const { draft } = useInterval();
+  const params = useTitledParams(problem);
   const { start, end } = problem.params;
   const text = draft.rule.kind === "recurrence" ? draft.rule.rrule : "";
   const spanned = typeof start === "number" && typeof end === "number" && text !== "";
   return (
     <p className="danger line-problem">
-      {say(problem)}
+      {say({ code: problem.code, params })}
       {spanned && (
         <span className="mono line-span">
           {text.slice(0, start)}
