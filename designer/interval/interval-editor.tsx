@@ -61,7 +61,8 @@ export const IntervalEditor = (props: IntervalEditorProps) => {
   useUndoKeys(work.undo, work.redo);
 
   const lacks = lacking(draft);
-  // A name is not needed to try it.
+  // A name is not needed to try it, but to put it in force.
+  const unsaid = [...(draft.title === "" ? ["/title"] : []), ...lacks];
   const definition = lacks.length > 0 ? null : { ...draft, title: draft.title || "…" };
   const named = asset?.type === draft.assetType ? { asset: asset.id } : {};
   const dates = usePreview<IntervalDates>(
@@ -189,15 +190,15 @@ export const IntervalEditor = (props: IntervalEditorProps) => {
           <PlaceHeading title={iv("page.how")} />
           <IntervalPanel />
           <Effect preview={effect} older={older && effect.reply !== null} />
-          {lacks.length > 0 && (
+          {unsaid.length > 0 && (
             <LeafWords>
               <p className="second">
-                {lacks.map((one) => iv(`lack.${one}` as "lack./title")).join(" ")}
+                {unsaid.map((one) => iv(`lack.${one}` as "lack./title")).join(" ")}
               </p>
             </LeafWords>
           )}
           <PutInForce
-            standing={problems.length + lacks.length + (draft.title === "" ? 1 : 0)}
+            standing={problems.length + unsaid.length}
             {...{ busy, refused, isDraft }}
             isRunning={row !== undefined}
             onForce={force}

@@ -8,6 +8,20 @@ import { LengthEdit, Line, MarginEdit } from "./line.tsx";
 
 type Margined = RuleOf<"from-last-done" | "by-result" | "recurrence" | "by-risk">;
 
+interface Margins {
+  readonly early?: unknown;
+  readonly late?: unknown;
+}
+
+/** "from 7 days before to", "from the day itself to", or "from the day itself and" not after it. */
+const joint = ({ early, late }: Margins): string => {
+  if (early !== undefined) return iv("s.before-to");
+  return iv(late === undefined ? "s.and" : "s.to");
+};
+
+const lastWords = ({ early }: Margins): string =>
+  iv(early === undefined ? "s.not-after" : "s.itself");
+
 /** "from 7 days before to the day itself". */
 export const Window = ({ rule }: { readonly rule: Margined }) => {
   const { t } = useMessages();
@@ -33,10 +47,10 @@ export const Window = ({ rule }: { readonly rule: Margined }) => {
       <OpenBlank id="early">
         {rule.early === undefined ? iv("s.itself") : durationWords(t, rule.early)}
       </OpenBlank>
-      {` ${rule.early === undefined ? iv("s.to") : iv("s.before-to")} `}
+      {` ${joint(rule)} `}
       <OpenBlank id="late">
         {rule.late === undefined
-          ? iv("s.itself")
+          ? lastWords(rule)
           : iv("s.late", { late: durationWords(t, rule.late) })}
       </OpenBlank>
     </Line>
@@ -114,9 +128,9 @@ export const UsageWindow = ({ rule }: { readonly rule: RuleOf<"on-usage"> }) => 
       <OpenBlank id="early">
         {rule.early === undefined ? iv("s.itself") : words(rule.early)}
       </OpenBlank>
-      {` ${rule.early === undefined ? iv("s.to") : iv("s.before-to")} `}
+      {` ${joint(rule)} `}
       <OpenBlank id="late">
-        {rule.late === undefined ? iv("s.itself") : iv("s.late", { late: words(rule.late) })}
+        {rule.late === undefined ? lastWords(rule) : iv("s.late", { late: words(rule.late) })}
       </OpenBlank>
     </Line>
   );

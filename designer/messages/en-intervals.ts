@@ -67,6 +67,8 @@ export const INTERVAL_WORDS = {
   "s.from": "from",
   "s.before-to": "before to",
   "s.to": "to",
+  "s.and": "and",
+  "s.not-after": "not after it",
   "s.itself": "the day itself",
   "s.late": "{late} after",
   "s.period-week": "calendar week",
