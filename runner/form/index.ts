@@ -30,6 +30,7 @@ export * from "./look/page.tsx";
 export * from "./look/place-heading.tsx";
 export * from "./look/point.tsx";
 export * from "./look/print-unit.ts";
+export * from "./look/plot.tsx";
 export * from "./look/problems.tsx";
 export * from "./look/quantities.tsx";
 export * from "./look/reading-box.tsx";

@@ -1,5 +1,7 @@
 import type { HistoryEntry } from "@roundbook/schemas";
+import { Fragment, type ReactNode } from "react";
 import { Entry, printNumber } from "../form/index.ts";
+import { book } from "../messages/book.ts";
 import { entryWhen, entryWords } from "./entry-words.tsx";
 import { judgementOf, OverallMark, sinceSigned } from "./overall-mark.tsx";
 
@@ -8,6 +10,8 @@ export interface EntryListProps {
   readonly titles: ReadonlyMap<string, string>;
   /** On an asset's own page the asset is not named again and each entry has its day. */
   readonly ofAsset: boolean;
+  /** Rows that stand above an entry: what came to nothing after it. */
+  readonly before?: (entry: string) => ReactNode;
   readonly onFollow: (href: string) => void;
 }
 
@@ -17,8 +21,12 @@ const sentences = (parts: readonly (string | undefined)[]): string =>
     .map((part, at, all) => (at < all.length - 1 && !/[.!?]$/.test(part) ? `${part}.` : part))
     .join(" ");
 
+/** Shorter checks that an inspection stood for as well. */
+const coveredWords = ({ covered = [] }: HistoryEntry) =>
+  covered.length === 0 ? undefined : book("entry.covered", { titles: covered.join("; ") });
+
 /** Entries as ruled rows: number | what was written, when and by whom | verdict. */
-export const EntryList = ({ rows, titles, ofAsset, onFollow }: EntryListProps) =>
+export const EntryList = ({ rows, titles, ofAsset, before, onFollow }: EntryListProps) =>
   rows.map((row) => {
     const { title, words } = entryWords(row, titles);
     const { about, entry, leaf } = row;
@@ -26,15 +34,20 @@ export const EntryList = ({ rows, titles, ofAsset, onFollow }: EntryListProps) =
     const judged = entry.kind === "inspection" || entry.kind === "result-received";
     const judgement = judged ? judgementOf(row) : null;
     return (
-      <Entry
-        key={entry.id}
-        number={printNumber(leaf.seq)}
-        title={named ?? title}
-        words={sentences([...(named ? [title] : []), words, sinceSigned(row)]) || undefined}
-        when={entryWhen(row, ofAsset)}
-        verdict={judgement ? <OverallMark judgement={judgement} /> : undefined}
-        href={entry.asset ? `/asset/${entry.asset}/entry/${entry.id}` : undefined}
-        onFollow={onFollow}
-      />
+      <Fragment key={entry.id}>
+        {before?.(entry.id)}
+        <Entry
+          number={printNumber(leaf.seq)}
+          title={named ?? title}
+          words={
+            sentences([...(named ? [title] : []), words, sinceSigned(row), coveredWords(row)]) ||
+            undefined
+          }
+          when={entryWhen(row, ofAsset)}
+          verdict={judgement ? <OverallMark judgement={judgement} /> : undefined}
+          href={entry.asset ? `/asset/${entry.asset}/entry/${entry.id}` : undefined}
+          onFollow={onFollow}
+        />
+      </Fragment>
     );
   });

@@ -3,6 +3,7 @@ import { book } from "../messages/book.ts";
 import { w } from "../messages/page.ts";
 import { clockTime, printDay } from "./day-words.ts";
 import { judgementOf, resultWords, tally } from "./overall-mark.tsx";
+import { planningWords } from "./planning-words.ts";
 
 /** What an entry is called in a list, and a line of what it says. */
 export const entryWords = (
@@ -117,7 +118,10 @@ const wordsOfKind = (
     case "team-set":
     case "keeper-set":
     case "time-set":
-      return { title: book(`entry.${entry.kind}`) };
+      return {
+        title: book(`entry.${entry.kind}`),
+        words: planningWords(entry, titles),
+      };
     default: {
       const never: never = entry;
       return { title: (never as Entry).kind };

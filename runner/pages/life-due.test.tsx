@@ -1,4 +1,4 @@
-import type { AssetRow, DueRow } from "@roundbook/schemas";
+import type { AssetRow, DueRow, SiteBundle } from "@roundbook/schemas";
 import { renderToStaticMarkup } from "react-dom/server";
 import { expect, it } from "vitest";
 import { dayOf } from "./due-of.tsx";
@@ -21,18 +21,23 @@ const drawn = (awaited: boolean) =>
     <LifeDue
       asset={{ id: "asset" } as AssetRow}
       due={[due]}
-      checklists={[]}
-      lastResults={[
+      bundle={
         {
-          asset: "asset",
-          checklist: "outlet",
-          entry: "entry",
-          on: "2026-11-25",
-          overall: "undecided",
-          readings: {},
-          ...(awaited ? { awaited } : {}),
-        },
-      ]}
+          checklists: [],
+          assetTypes: [],
+          lastResults: [
+            {
+              asset: "asset",
+              checklist: "outlet",
+              entry: "entry",
+              on: "2026-11-25",
+              overall: "undecided",
+              readings: {},
+              ...(awaited ? { awaited } : {}),
+            },
+          ],
+        } as unknown as SiteBundle
+      }
       today={dayOf("2026-11-25")}
       onFollow={() => undefined}
     />,

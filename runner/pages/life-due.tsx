@@ -1,8 +1,7 @@
-import type { AssetRow, ChecklistRow, DefectRow, DueRow, LastResult } from "@roundbook/schemas";
+import type { AssetRow, CivilDate, DefectRow, DueRow, SiteBundle } from "@roundbook/schemas";
 import {
   DefectSteps,
-  Due,
-  dueWords,
+  dayAndMonth,
   LeafWords,
   PlaceHeading,
   Row,
@@ -11,79 +10,87 @@ import {
   whyWords,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
-import { printDay } from "./day-words.ts";
-import { dayOf } from "./due-of.tsx";
+import { w } from "../messages/page.ts";
+import { DueDays, dayOf, isDated, lackingOf, standingOn } from "./due-of.tsx";
 import { newestIssue } from "./newest-issue.ts";
-import { awaitedOf } from "./round-row.tsx";
+import { awaitedOf, titlesIn } from "./round-row.tsx";
 
-type Today = ReturnType<typeof dayOf>;
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
 /** Every window of the asset, each with the sentence that explains it. */
 export const LifeDue = ({
   asset,
   due,
-  checklists,
-  lastResults,
+  bundle,
   today,
   onFollow,
 }: {
   readonly asset: AssetRow;
   readonly due: readonly DueRow[];
-  readonly checklists: readonly ChecklistRow[];
-  readonly lastResults: readonly LastResult[];
-  readonly today: Today;
+  readonly bundle: SiteBundle | undefined;
+  readonly today: CivilDate;
+  readonly onFollow: (href: string) => void;
+}) => (
+  <section>
+    <PlaceHeading title={book("life.due")} />
+    {due.length === 0 && (
+      <LeafWords>
+        <p>{book("life.not-due")}</p>
+        <p className="second">{book("life.not-due-next")}</p>
+      </LeafWords>
+    )}
+    <Rows>
+      {due.map((row) => (
+        <WindowRow key={row.interval} {...{ asset, row, bundle, today, onFollow }} />
+      ))}
+    </Rows>
+  </section>
+);
+
+const WindowRow = ({
+  asset,
+  row,
+  bundle,
+  today,
+  onFollow,
+}: {
+  readonly asset: AssetRow;
+  readonly row: DueRow;
+  readonly bundle: SiteBundle | undefined;
+  readonly today: CivilDate;
   readonly onFollow: (href: string) => void;
 }) => {
   const messages = useMessages();
+  const status = standingOn(row, today);
+  const awaited = awaitedOf(bundle?.lastResults ?? [], row);
+  const issue = newestIssue(bundle?.checklists ?? [], row.checklist);
+  const titles = titlesIn(bundle, row.assetType);
+  const day = (iso: string) => dayAndMonth(dayOf(iso), today);
+  const lacking = status === "undecided" ? lackingOf(row, titles) : undefined;
+  const more = [
+    row.lastDone && book("life.last-done", { day: day(row.lastDone) }),
+    awaited && sentence(awaited),
+    isDated(row) && status === "not-yet" && book("life.earliest", { day: day(row.earliest) }),
+  ].filter(Boolean);
   return (
-    <section>
-      <PlaceHeading title={book("life.due")} />
-      {due.length === 0 && (
-        <LeafWords>
-          <p>{book("life.not-due")}</p>
-          <p className="second">{book("life.not-due-next")}</p>
-        </LeafWords>
-      )}
-      <Rows>
-        {due.map((row) => {
-          const window = {
-            earliest: dayOf(row.earliest),
-            due: dayOf(row.due),
-            latest: dayOf(row.latest),
-          };
-          const awaited = awaitedOf(lastResults, row);
-          const issue = newestIssue(checklists, row.checklist);
-          return (
-            <Row
-              key={row.interval}
-              name={row.intervalTitle}
-              second={
-                awaited && row.why.code === "never-done"
-                  ? undefined
-                  : whyWords(messages, row.why, today)
-              }
-              more={
-                <span className="second">
-                  {[
-                    row.lastDone && book("life.last-done", { day: printDay(row.lastDone) }),
-                    awaited && `${awaited.charAt(0).toUpperCase()}${awaited.slice(1)}.`,
-                  ]
-                    .filter(Boolean)
-                    .join(" ") || book("life.never-done")}
-                </span>
-              }
-              due={
-                <Due {...window} today={today}>
-                  {dueWords(window, today)}
-                </Due>
-              }
-              href={issue ? `/fill/${asset.id}/${issue.hash}` : undefined}
-              onFollow={onFollow}
-            />
-          );
-        })}
-      </Rows>
-    </section>
+    <Row
+      name={row.intervalTitle}
+      second={
+        awaited && row.why.code === "never-done"
+          ? undefined
+          : whyWords(messages, row.why, today, titles)
+      }
+      more={
+        <>
+          {status === "blocked" && <strong className="danger">{w("due.blocked")}.</strong>}
+          {lacking && <strong>{sentence(lacking)}</strong>}{" "}
+          <span className="second">{more.join(" ") || book("life.never-done")}</span>
+        </>
+      }
+      due={isDated(row) ? <DueDays due={row} today={today} /> : undefined}
+      href={issue ? `/fill/${asset.id}/${issue.hash}` : undefined}
+      onFollow={onFollow}
+    />
   );
 };
 

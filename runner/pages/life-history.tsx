@@ -1,16 +1,25 @@
-import type { HistoryEntry } from "@roundbook/schemas";
-import { LeafWords, Loading, PlaceHeading, Rows, WordButton } from "../form/index.ts";
+import type { CivilDate, HistoryEntry } from "@roundbook/schemas";
+import { Gap, LeafWords, Loading, PlaceHeading, Rows, WordButton } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { EntryList } from "./entry-list.tsx";
+import { gapWords } from "./gap-words.ts";
+import type { HistoryGap } from "./life-gaps.ts";
 import { usePages } from "./use-pages.ts";
 import { useTitles } from "./use-titles.ts";
 
 /** Every entry of an asset, newest first, read from the server page by page. */
 export const History = ({
   asset,
+  gaps,
+  past,
+  today,
   onFollow,
 }: {
   readonly asset: string;
+  /** What was missed, with the whole history that tells it. */
+  readonly gaps: readonly HistoryGap[];
+  readonly past: readonly HistoryEntry[];
+  readonly today: CivilDate;
   readonly onFollow: (href: string) => void;
 }) => {
   const history = usePages<HistoryEntry>(`/api/assets/${asset}/history?limit=30`);
@@ -35,8 +44,21 @@ export const History = ({
         </LeafWords>
       )}
       <Rows>
-        <EntryList rows={rows} titles={titles} ofAsset onFollow={onFollow} />
+        <EntryList
+          {...{ rows, titles, onFollow }}
+          ofAsset
+          before={(entry) =>
+            gaps
+              .filter(({ after }) => after === entry)
+              .map((gap) => <Gap key={gap.interval}>{gapWords(gap, past, today)}</Gap>)
+          }
+        />
       </Rows>
+      {gaps.length > 0 && (
+        <LeafWords>
+          <p className="second">{book("gap.by-now")}</p>
+        </LeafWords>
+      )}
       {history.hasNextPage && (
         <LeafWords>
           <WordButton disabled={history.isFetching} onClick={() => void history.fetchNextPage()}>

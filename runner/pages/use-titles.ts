@@ -1,10 +1,10 @@
-import type { ChecklistRow, HistoryEntry } from "@roundbook/schemas";
+import type { ChecklistRow, HistoryEntry, SiteBundle } from "@roundbook/schemas";
 import { queryOptions, useQueries, useQuery } from "@tanstack/react-query";
 import { useMemo } from "react";
 import type { DeviceDatabase } from "../offline/database.ts";
 import { getJson } from "../sync/client.ts";
 import { useDevice } from "./device.tsx";
-import { BUNDLES_KEY } from "./use-bundle.ts";
+import { BUNDLES_KEY, useBundles } from "./use-bundle.ts";
 
 const hashOf = ({ entry: { body } }: HistoryEntry): string | undefined =>
   "checklist" in body && typeof body.checklist === "object" ? body.checklist.hash : undefined;
@@ -24,8 +24,13 @@ const issueQuery = (database: DeviceDatabase, hash: string) =>
     },
   });
 
+const namesIn = ({ site, places, intervals }: SiteBundle) => [
+  ...[site, ...places].map((place) => [place.id, place.name] as const),
+  ...intervals.map(({ id, definition }) => [id, definition.title] as const),
+];
+
 /**
- * Titles of checklist issues by hash: those this device keeps, and those its rows name. A device keeps
+ * Titles of checklist issues by hash, of kept intervals and places by id: those this device keeps, and those its rows name. A device keeps
  * the issues of the sites walked with it; an old entry, or another site's, names others.
  */
 export const useTitles = (rows: readonly HistoryEntry[]): ReadonlyMap<string, string> => {
@@ -43,7 +48,9 @@ export const useTitles = (rows: readonly HistoryEntry[]): ReadonlyMap<string, st
   const missing = titles ? named.filter((hash) => !titles.has(hash)) : [];
   const others = useQueries({ queries: missing.map((hash) => issueQuery(database, hash)) });
   const found = others.flatMap(({ data }) => data ?? []);
+  const bundles = useBundles().data ?? [];
   return new Map([
+    ...bundles.flatMap(({ bundle }) => namesIn(bundle)),
     ...(titles ?? []),
     ...found.map((row) => [row.hash, row.document.title] as const),
   ]);

@@ -81,14 +81,14 @@ const EXPLANATIONS = {
   "never-done": "Never done yet; due since it was registered, {date}.",
   "first-due": "First due {first} after it was registered, {date}.",
   "anniversary-first": "Not done yet; every {every}, counted from {anchor}.",
-  recurrence: "The next date of its series after {date}, when it was last done.",
-  "recurrence-first": "Not done yet; the first date of its series, which begins on {start}.",
+  recurrence: "Due {rrule}; last done {date}.",
+  "recurrence-first": "Due {rrule}, beginning on {start}; not done yet.",
   "recurrence-over": "Its series of dates is over; nothing more is due by it.",
   "after-repaired": "{within} after the repair of {date}.",
   "after-modified": "{within} after the modification of {date}.",
   "after-returned": "{within} after it came back into service on {date}.",
   "after-reopened": "On reopening, {date}, after: {reason}.",
-  "no-event-yet": "Due after a repair, a modification or a reopening; nothing asks for it now.",
+  "no-event-yet": "Due after {after}; nothing asks for it now.",
   "by-usage":
     "{every} {unit:unit} from {date}, when it was last done: it stood at {value} {unit:unit} on {read} and runs {rate} a day, so about {at} is reached then.",
   "usage-reached":
@@ -101,9 +101,9 @@ const EXPLANATIONS = {
   "risk-rules-conflict":
     "When it is due cannot be told: rules of the interval contradict each other for {factors}.",
   "no-risk-rule": "When it is due cannot be told: no rule of the interval fits {factors}.",
-  override: "A rule of its own{until? until $}: {reason}.",
+  override: "By a rule of its own{until? until $}: {reason}.",
   "override-over": "Its own rule ends on {until}: {reason}.",
-  "rolled-forward": "Moved on to {date} from {closed}, {reason}.",
+  "rolled-forward": "Moved on from {closed} to {date}{reason?: $}.",
   "from-last-done": "{every} from {date}, when it was last done.",
   "by-result": "The result of {date} asks for it again after {next}.",
   "at-once": "The result of {date} asks for it at once.",
@@ -127,10 +127,11 @@ const EXPLANATIONS = {
   "by-spacing": "{min} to {max} from {date}, when it was last done.",
   "done-too-soon": "Done again on {date}, sooner than {min}, which does not count.",
   "covered-by-longer": "Covered on {date} by the longer check, “{title}”.",
-  "rolled-back": "Rolled back to {date} from {closed}, {reason}.",
-  "no-open-day": "Due on {closed} though closed, {reason}: no open day before it counts.",
-  "due-on-reopening": "{closed} is closed, {reason}: due on reopening, {date}, before use.",
-  "excused-while-closed": "Excused while closed from {closed}, {reason}; due again {date}.",
+  "rolled-back": "Rolled back from {closed} to {date}{reason?: $}.",
+  "no-open-day": "Due on {closed} though closed{reason? ($)}: no open day before it counts.",
+  "due-on-reopening": "Closed on {closed}{reason? ($)}: due on reopening, {date}, before use.",
+  "excused-while-closed":
+    "Excused from {closed} while it is closed{reason? ($)}; due again on {date}.",
   "never-after": "Brought back to {date}, as never more than {limit} may pass.",
 } as const;
 
