@@ -70,8 +70,9 @@ export const Effect = ({
       {preview.reply ? (
         <Told effect={preview.reply} />
       ) : (
-        <p className="second">{iv("effect.none")}</p>
+        <p className="second">{iv(preview.failed ? "preview.failed" : "effect.none")}</p>
       )}
+      {preview.reply && preview.failed && <p className="second">{iv("preview.failed")}</p>}
       {older && <p className="second">{iv("effect.older")}</p>}
     </LeafWords>
   </section>

@@ -176,6 +176,31 @@ test("it is put in force with a reason, and not without one", async () => {
   });
 });
 
+test("what was put in force is no change any more", async () => {
+  await open({ intervals: [row(EVERY)] });
+  await page.press("14 days");
+  await page.write("3 weeks");
+  expect(page.text()).toContain("In force; this change is not. Not kept yet.");
+  await page.press("Put in force…");
+  await page.write("The wardens asked for it", ".force-reason input");
+  await page.press("Put in force");
+  expect(page.text()).toContain("In force. Every date of its assets follows it now.");
+  expect(page.text()).not.toContain("this change is not");
+});
+
+test("a server that does not answer leaves the last dates standing, and says so", async () => {
+  let away = false;
+  const answer = (asked: Asked) =>
+    away ? Response.json({ code: "http-503" }, { status: 503 }) : previews(asked);
+  await open({ intervals: [row(EVERY)], answer });
+  away = true;
+  await page.press("14 days");
+  await page.write("3 weeks");
+  await page.settle();
+  expect(page.text()).toContain("4012 Extension ladder");
+  expect(page.text()).toContain("It could not be worked out just now");
+});
+
 test("a new one is kept as a draft under an id of its own, and nothing is put in force", async () => {
   const answer = (asked: Asked) =>
     asked.method === "PUT" ? { revision: 1, ...asked.body } : previews(asked);

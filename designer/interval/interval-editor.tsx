@@ -109,7 +109,7 @@ export const IntervalEditor = (props: IntervalEditorProps) => {
       const reply = row
         ? await sendJson<undefined>("PUT", `/api/intervals/${id}`, body)
         : await sendJson<{ id: string }>("POST", "/api/intervals", body);
-      await work.discard();
+      await work.putInForce();
       await queries.invalidateQueries({ queryKey: ["intervals"] });
       onTold("in-force");
       goOn(reply?.id ?? id);

@@ -18,6 +18,8 @@ export interface IntervalWork {
   redo(): void;
   /** Keeps what is written as a draft; false when somebody else's stands in the way. */
   keep(): Promise<boolean>;
+  /** What is written is in force now: it stands nowhere else any more. */
+  putInForce(): Promise<void>;
   takeTheirs(): void;
   keepMine(): Promise<boolean>;
   /** Throws the kept draft away, where there is one. */
@@ -57,6 +59,12 @@ export const useIntervalDraft = (
       return false;
     }
   };
+  const discard = async () => {
+    if (revision.current === null) return;
+    await sendJson("DELETE", path);
+    revision.current = null;
+    await refetch();
+  };
   return {
     draft,
     canUndo: history.past.length > 0,
@@ -79,11 +87,11 @@ export const useIntervalDraft = (
       revision.current = theirs?.revision ?? null;
       return keep();
     },
-    discard: async () => {
-      if (revision.current === null) return;
-      await sendJson("DELETE", path);
-      revision.current = null;
-      await refetch();
+    putInForce: async () => {
+      await discard();
+      setSaved(draft);
+      setTheirs(null);
     },
+    discard,
   };
 };

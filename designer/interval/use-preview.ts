@@ -19,6 +19,8 @@ export interface Preview<Reply> {
   /** The last reply there was, of an older text while the newest is waited for or refused. */
   readonly reply: Reply | null;
   readonly waiting: boolean;
+  /** The server could not be asked, or could not answer: not a fault of the text. */
+  readonly failed: boolean;
   /** What the server found wrong with the newest text; pointers are into the definition. */
   readonly problems: readonly Problem[];
 }
@@ -39,11 +41,13 @@ export const usePreview = <Reply>(path: string, body: object | null): Preview<Re
   const last = useRef<Reply | null>(null);
   if (asked.data !== undefined) last.current = asked.data;
   const { error } = asked;
+  const told = error instanceof Refusal && error.problems.length > 0;
   return {
     reply: last.current,
+    failed: error !== null && !told && settled === text,
     waiting: asked.isFetching || settled !== text,
     problems:
-      error instanceof Refusal && settled === text
+      told && settled === text
         ? error.problems.map((one) => ({
             ...one,
             pointer: one.pointer.replace(/^\/definition(?=\/|$)/, ""),

@@ -224,6 +224,8 @@ export const INTERVAL_WORDS = {
   "dates.older": "The dates before the last change.",
   "dates.dotted": "Dotted: where the plain date would fall.",
 
+  "preview.failed": "It could not be worked out just now; the next change asks again.",
+
   "effect.title": "If it were in force today",
   "effect.none": "It stands here once it says how it runs.",
   "effect.older": "As it was before the last change.",

@@ -40,7 +40,8 @@ export const NextDates = ({
   readonly onAsset: (asset: string) => void;
 }) => {
   const [opened, setOpened] = useState(false);
-  const { reply, waiting } = preview;
+  const { reply, waiting, failed } = preview;
+  const none = failed ? "preview.failed" : waiting ? "dates.wait" : "dates.none";
   const choose = ({ id }: Chosen) => {
     setOpened(false);
     onAsset(id);
@@ -61,8 +62,9 @@ export const NextDates = ({
         }
       />
       {opened && <AssetChoice assetType={assetType} onChoose={choose} />}
-      {!reply && <p className="second">{iv(waiting ? "dates.wait" : "dates.none")}</p>}
+      {!reply && <p className="second">{iv(none)}</p>}
       {reply && <Dates reply={reply} />}
+      {reply && failed && <p className="second dates-note">{iv("preview.failed")}</p>}
       {older && <p className="second dates-note">{iv("dates.older")}</p>}
     </section>
   );
