@@ -278,5 +278,10 @@ export const INTERVAL_WORDS = {
   "says.window": "{rule}, {early} before to {late} after",
   "says.early": "{rule}, or up to {early} before",
   "says.late": "{rule}, or up to {late} after",
+  "says.closed-roll-back": "when closed, on the last open day before",
+  "says.closed-bring-forward": "when closed, by the last open day before",
+  "says.closed-due-anyway": "due though closed",
+  "says.closed-on-reopening": "when closed, on reopening before use",
+  "says.closed-excused": "excused while closed",
   "says.never-after": "{rule}, never more than {limit} from one to the next",
 } as const;

@@ -96,8 +96,9 @@ export const useIntervalSentence = () => {
         : iv("says.never-after", { rule: kind, limit: duration(rule.neverAfter) });
     const early = "early" in rule && typeof rule.early === "string" && duration(rule.early);
     const late = "late" in rule && typeof rule.late === "string" && duration(rule.late);
-    if (early && late) return iv("says.window", { rule: words, early, late });
-    if (early) return iv("says.early", { rule: words, early });
-    return late ? iv("says.late", { rule: words, late }) : words;
+    const closed = rule.whenClosed === undefined ? "" : `; ${iv(`says.closed-${rule.whenClosed}`)}`;
+    if (early && late) return iv("says.window", { rule: words, early, late }) + closed;
+    if (early) return iv("says.early", { rule: words, early }) + closed;
+    return (late ? iv("says.late", { rule: words, late }) : words) + closed;
   };
 };

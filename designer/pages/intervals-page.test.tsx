@@ -45,3 +45,45 @@ test("without any, it says so and how the first is begun", async () => {
   expect(page.text()).toContain("No interval yet.");
   expect(page.find("Begin the first one").getAttribute("href")).toBe("/designer/intervals/new");
 });
+
+const SENTENCES: readonly (readonly [IntervalDefinition["rule"], string])[] = [
+  [
+    { kind: "from-last-done", every: "P3M", early: "P14D", late: "P7D", whenClosed: "excused" },
+    "every 3 months from last done, 14 days before to 7 days after; excused while closed",
+  ],
+  [
+    { kind: "on-event", after: ["repaired"], within: "P1W", blocks: true },
+    "within 1 week of a repair, not used before it is done",
+  ],
+  [
+    { kind: "on-usage", point: "hours", every: 250, unit: "h", early: 20, orAfter: "P1Y" },
+    "every 250 h of “hours”, or 1 year after last done",
+  ],
+  [
+    {
+      kind: "by-risk",
+      table: {
+        policy: "unique",
+        inputs: ["asset.use"],
+        rules: [
+          // biome-ignore lint/suspicious/noThenProperty: a keyword of the dialect, never awaited
+          { when: ["daily"], then: "P3M" },
+          // biome-ignore lint/suspicious/noThenProperty: a keyword of the dialect, never awaited
+          { when: ["rare"], then: "P1Y" },
+        ],
+      },
+      worse: { use: ["rare", "daily"] },
+    },
+    "every 3 months to 1 year, by use",
+  ],
+  [
+    { kind: "each-period", period: "week", neverAfter: "P10D" },
+    "once in each calendar week, never more than 10 days from one to the next",
+  ],
+];
+
+test.each(SENTENCES)("$kind in one sentence: %s", async (rule, words) => {
+  const intervals = [{ id: ID, definition: { ...definition, rule } }];
+  page = await mountIntervals("/intervals", { intervals, types: [], checklists: [] });
+  expect(page.text()).toContain(words);
+});
