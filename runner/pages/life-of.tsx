@@ -65,9 +65,7 @@ export const LifeOf = (props: {
     <RunnerPage
       current="register"
       dock={
-        !wide &&
-        person.role !== "auditor" &&
-        offered.length > 0 && (
+        wide || person.role === "auditor" || offered.length === 0 ? undefined : (
           <Buttons>
             {offered.slice(0, 2).map((issue, at) => (
               <ButtonLink
@@ -118,7 +116,7 @@ export const LifeOf = (props: {
       />
       <LeafWords>
         <p>
-          <strong>{w(`status.${asset.status}`)}</strong>
+          <strong className="first-capital">{w(`status.${asset.status}`)}</strong>
           {asset.serial && (
             <>
               {". "}

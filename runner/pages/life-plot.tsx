@@ -74,7 +74,8 @@ export const LifePlot = ({
   const last = readings.at(-1);
   if (first === undefined || last === undefined) return null;
   const exact = readings.filter(({ open }) => open === undefined);
-  const trend = trendOf(exact, last);
+  // What lies beyond its limit has met it, whatever the line says.
+  const trend = trendOf(exact, last.outside ? { min: null, max: null } : last);
   const line = typeof trend === "string" ? undefined : trend;
   const limit = line && (line.perMonth < 0 ? last.min : last.max);
   const end = line?.meets?.latest ?? line?.meets?.earliest ?? last.day;
@@ -82,7 +83,8 @@ export const LifePlot = ({
     0,
     ...readings.map(({ value }) => Math.min(3, String(value).split(".")[1]?.length ?? 0)),
   );
-  const print = (value: number) => value.toFixed(decimals).replace("-", "−");
+  const print = (value: number) =>
+    decimals === 0 ? printNumber(value) : value.toFixed(decimals).replace("-", "−");
   const inside = gaps.filter(({ from }) => from >= first.day && from < last.day);
   const say = (value: number, day: Day) => [printQuantity(value, unit), dayAndMonth(day)] as const;
   const [firstValue, firstDay] = say(first.value, first.day);

@@ -66,6 +66,10 @@ export function Plot(props: PlotProps) {
   const sides = (["min", "max"] as const).filter((side) =>
     steps.some((step) => step[side] !== null),
   );
+  const end = readings.at(-1);
+  /** The last figure stands where the limit's word would: that goes to the other end. */
+  const crowded = (bound: number) =>
+    end !== undefined && x(end.day) > right - 110 && Math.abs(y(end.value) - y(bound)) < 30;
   const lit = (day: number) => x(day) < left + 40;
   return (
     <svg className="plot" viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-label={label}>
@@ -162,9 +166,9 @@ export function Plot(props: PlotProps) {
             <text
               key={`${side}${step.from}`}
               className={now ? "plot-said plot-now" : "plot-said"}
-              x={now ? right - 4 : from + 6}
+              x={now ? (crowded(bound) ? left + 60 : right - 4) : from + 6}
               y={y(bound) + (side === "min" ? 18 : -8)}
-              textAnchor={now ? "end" : "start"}
+              textAnchor={now && !crowded(bound) ? "end" : "start"}
             >
               {sayStep(side, step, now)}
             </text>
