@@ -10,7 +10,6 @@ export const INTERVAL_WORDS = {
   "list.draft-of": "In force; a draft of a change is kept",
   "list.untitled": "An interval without a name",
   "list.progress": "{done} of {of} dates worked out",
-  "list.assets": "{count} {count|asset|assets}",
 
   "page.for": "For {type}.",
   "page.for-count": "For {type}: {count} {count|asset|assets}.",
