@@ -54,8 +54,6 @@ export const BOOK_WORDS = {
   "life.last-done": "Last done {day}.",
   "life.never-done": "Never done.",
   "life.earliest": "Earliest {day}.",
-  "life.never-dated": "Nothing asks for it now.",
-  "life.excused-until": "Excused until {day}.",
   "plot.aside": "{unit}{count} {count|reading|readings}",
   "plot.drawn": "{title}: {count} readings, from {first} on {firstDay} to {last} on {lastDay}.",
   "plot.limit": "{side} {bound}",

@@ -62,6 +62,38 @@ it("a result names its sample and its verdict", () => {
   expect(words).toContain("|Fail|");
 });
 
+it("an inspection says which shorter checks it stood for", () => {
+  const words = drawn(
+    rowOf("inspection", INSPECTION, 30, signed, { covered: ["Ladder, monthly look"] }),
+  );
+  expect(words).toContain("Covered also: Ladder, monthly look");
+});
+
+it.each([
+  [
+    "calendar-set",
+    { site: "s", calendar: { weekdays: [{ weekday: 7, reason: "Sunday" }] }, reason: "Agreed" },
+    "1 weekday off, 0 closures. Agreed",
+  ],
+  ["holidays-set", { region: "GB-ENG", year: 2027, holidays: [{}, {}] }, "GB-ENG, 2027: 2 days"],
+  [
+    "interval-overridden",
+    { interval: "i", rule: {}, reason: "Salt air", until: "2027-03-01" },
+    "Until 1\u00a0March 2027. Salt air",
+  ],
+  ["override-ended", { interval: "i", reason: "Moved inside" }, "Moved inside"],
+  [
+    "particulars-changed",
+    { particulars: { length: 12, earthed: true }, reason: "New cable", modified: true },
+    "length 12, earthed yes. It was modified. New cable",
+  ],
+  ["team-set", { team: "t", name: "Quay", members: ["a", "b"] }, "Quay, 2 people"],
+  ["keeper-set", { place: "p", keeper: null }, "nobody in particular"],
+  ["time-set", { person: "p", minutes: 90 }, "90 minutes a week"],
+])("an entry of the kind %s says what it says", (kind, body, words) => {
+  expect(drawn(rowOf(kind, body, 40, signed))).toContain(words);
+});
+
 it("an address that is not well formed is the name of nothing", () => {
   expect(readAddress("number:%E0%A4%A")).toBe("number:%E0%A4%A");
   expect(readAddress("number%3A40%2F33")).toBe("number:40/33");

@@ -1,8 +1,9 @@
-import type { HistoryEntry } from "@roundbook/schemas";
+import type { ChecklistRow, HistoryEntry } from "@roundbook/schemas";
 import { Fragment, type ReactNode } from "react";
 import { Entry, printNumber } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { entryWhen, entryWords } from "./entry-words.tsx";
+import { readingWords } from "./life-readings.ts";
 import { judgementOf, OverallMark, sinceSigned } from "./overall-mark.tsx";
 
 export interface EntryListProps {
@@ -10,6 +11,8 @@ export interface EntryListProps {
   readonly titles: ReadonlyMap<string, string>;
   /** On an asset's own page the asset is not named again and each entry has its day. */
   readonly ofAsset: boolean;
+  /** Issues by which the points of inspections are called; absent: only their number is told. */
+  readonly checklists?: readonly ChecklistRow[];
   /** Rows that stand above an entry: what came to nothing after it. */
   readonly before?: (entry: string) => ReactNode;
   readonly onFollow: (href: string) => void;
@@ -26,7 +29,14 @@ const coveredWords = ({ covered = [] }: HistoryEntry) =>
   covered.length === 0 ? undefined : book("entry.covered", { titles: covered.join("; ") });
 
 /** Entries as ruled rows: number | what was written, when and by whom | verdict. */
-export const EntryList = ({ rows, titles, ofAsset, before, onFollow }: EntryListProps) =>
+export const EntryList = ({
+  rows,
+  titles,
+  ofAsset,
+  checklists = [],
+  before,
+  onFollow,
+}: EntryListProps) =>
   rows.map((row) => {
     const { title, words } = entryWords(row, titles);
     const { about, entry, leaf } = row;
@@ -40,8 +50,13 @@ export const EntryList = ({ rows, titles, ofAsset, before, onFollow }: EntryList
           number={printNumber(leaf.seq)}
           title={named ?? title}
           words={
-            sentences([...(named ? [title] : []), words, sinceSigned(row), coveredWords(row)]) ||
-            undefined
+            sentences([
+              ...(named ? [title] : []),
+              readingWords(row, checklists),
+              words,
+              sinceSigned(row),
+              coveredWords(row),
+            ]) || undefined
           }
           when={entryWhen(row, ofAsset)}
           verdict={judgement ? <OverallMark judgement={judgement} /> : undefined}

@@ -27,7 +27,8 @@ export const gapWords = (
   today: CivilDate,
 ): string => {
   const { title, missed, excused } = gap;
-  const from = dayAndMonth(gap.from, today);
+  // While it lasts it is told from the last entry on.
+  const from = dayAndMonth(gap.to === null ? ((gap.from - 1) as CivilDate) : gap.from, today);
   const to = gap.to === null ? null : dayAndMonth(gap.to, today);
   const alone = isEmpty(gap, rows);
   const first =

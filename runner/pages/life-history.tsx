@@ -1,4 +1,4 @@
-import type { CivilDate, HistoryEntry } from "@roundbook/schemas";
+import type { ChecklistRow, CivilDate, HistoryEntry } from "@roundbook/schemas";
 import { Gap, LeafWords, Loading, PlaceHeading, Rows, WordButton } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { EntryList } from "./entry-list.tsx";
@@ -12,6 +12,7 @@ export const History = ({
   asset,
   gaps,
   past,
+  checklists,
   today,
   onFollow,
 }: {
@@ -19,6 +20,7 @@ export const History = ({
   /** What was missed, with the whole history that tells it. */
   readonly gaps: readonly HistoryGap[];
   readonly past: readonly HistoryEntry[];
+  readonly checklists: readonly ChecklistRow[];
   readonly today: CivilDate;
   readonly onFollow: (href: string) => void;
 }) => {
@@ -45,7 +47,7 @@ export const History = ({
       )}
       <Rows>
         <EntryList
-          {...{ rows, titles, onFollow }}
+          {...{ rows, titles, checklists, onFollow }}
           ofAsset
           before={(entry) =>
             gaps

@@ -153,6 +153,7 @@ export const LifeOf = (props: {
         asset={asset.id}
         gaps={past.gaps}
         past={past.rows}
+        checklists={checklists}
         today={today}
         onFollow={navigate}
       />

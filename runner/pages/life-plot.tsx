@@ -137,7 +137,7 @@ export const LifePlot = ({
               book("plot.key-outside"),
             inside.length > 0 && book("plot.key-gap"),
             exact.length < readings.length && book("plot.key-open"),
-            line && book("plot.by-which"),
+            line?.meets && book("plot.by-which"),
           ]
             .filter(Boolean)
             .join(" ")}

@@ -1,6 +1,6 @@
 import type { ChecklistRow, HistoryEntry } from "@roundbook/schemas";
 import { expect, test } from "vitest";
-import { seriesOf } from "./life-readings.ts";
+import { readingWords, seriesOf } from "./life-readings.ts";
 
 const list = {
   id: "list",
@@ -78,4 +78,9 @@ test("what is known only to lie below is no figure of its own", () => {
 
 test("what was read once is no plot", () => {
   expect(seriesOf([row("2026-01-01", 64)], [list])).toEqual([]);
+});
+
+test("an entry says what was read and by which limit it was judged", () => {
+  expect(readingWords(row("2026-01-01", 61.5), [list])).toBe("Flow 61.5\u00a0°C (min 60)");
+  expect(readingWords(row("2026-01-01", 61.5), [])).toBeUndefined();
 });

@@ -7,6 +7,8 @@ import {
   type Judgement,
   pointKind,
 } from "@roundbook/schemas";
+import { printNumber, printQuantity } from "../form/index.ts";
+import { book } from "../messages/book.ts";
 import { judgementOf } from "./overall-mark.tsx";
 
 export interface FoundReading {
@@ -94,3 +96,31 @@ export const seriesOf = (
       return readings.length > 1 ? [{ checklist: id, point, title, unit, readings }] : [];
     });
   });
+
+/** More would be no line. */
+const MOST_SAID = 3;
+
+/** "Flow 61.0 °C (min 60), return 52.4 °C": what an inspection read, as its newest issue calls it. */
+export const readingWords = (
+  row: HistoryEntry,
+  checklists: readonly ChecklistRow[],
+): string | undefined => {
+  const { entry } = row;
+  if (entry.kind !== "inspection") return undefined;
+  const { id } = entry.body.checklist;
+  const document = checklists.find((one) => one.id === id)?.document;
+  const said = Object.entries(document?.properties ?? {}).flatMap(([point, definition]) => {
+    const { title, quantity } = definition;
+    if (pointKind(definition) !== "reading" || quantity === undefined) return [];
+    return foundIn(row, point, quantity.unit).map(({ value, open, min, max }) => {
+      const comparator = open && (open === "below" ? "<" : ">");
+      const bounds = [
+        min !== null && `${book("plot.min")} ${printNumber(min)}`,
+        max !== null && `${book("plot.max")} ${printNumber(max)}`,
+      ].filter(Boolean);
+      const found = printQuantity(value, quantity.unit, { comparator });
+      return `${title} ${found}${bounds.length > 0 ? ` (${bounds.join(", ")})` : ""}`;
+    });
+  });
+  return said.length === 0 ? undefined : said.slice(0, MOST_SAID).join("; ");
+};

@@ -67,6 +67,7 @@ export function Plot(props: PlotProps) {
     steps.some((step) => step[side] !== null),
   );
   const end = readings.at(-1);
+  const rises = (readings[1]?.value ?? 0) > (readings[0]?.value ?? 0);
   /** The last figure stands where the limit's word would: that goes to the other end. */
   const crowded = (bound: number) =>
     end !== undefined && x(end.day) > right - 110 && Math.abs(y(end.value) - y(bound)) < 30;
@@ -182,7 +183,7 @@ export function Plot(props: PlotProps) {
               key={at}
               className="plot-said plot-now"
               x={x(reading.day) + (at === 0 ? -6 : 6)}
-              y={y(reading.value) - 10}
+              y={y(reading.value) + (at === 0 && rises ? 20 : -10)}
               textAnchor={at > 0 && x(reading.day) > right - 60 ? "end" : "start"}
             >
               {print(reading.value)}
