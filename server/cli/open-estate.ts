@@ -12,6 +12,7 @@ import { createEstate, readEstate } from "../usecases/create-estate.ts";
 import { derivedId } from "../usecases/import/identity.ts";
 import { instantOf } from "../usecases/instant-of.ts";
 import { readPerson } from "../usecases/read-register.ts";
+import { drainRecomputes } from "../usecases/recompute.ts";
 import { type Io, UsageError } from "./io.ts";
 
 const FILE = "roundbook.db";
@@ -19,7 +20,11 @@ const FILE = "roundbook.db";
 async function open<T>(io: Io, work: (ctx: Context) => Promise<T>): Promise<T> {
   const store = await openStore({ url: pathToFileURL(join(io.data, FILE)).href });
   try {
-    return await work(createContext({ store, clock: io.clock, newId: createNewId(io.clock) }));
+    const ctx = createContext({ store, clock: io.clock, newId: createNewId(io.clock) });
+    const told = await work(ctx);
+    // What was changed here is in force before the command ends.
+    await drainRecomputes(ctx);
+    return told;
   } finally {
     await store.close();
   }

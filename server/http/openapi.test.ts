@@ -38,6 +38,16 @@ describe("the OpenAPI 3.1 document", () => {
     const body = operationOf("POST /api/people")?.requestBody;
     expect(body?.content["application/json"]?.schema).toBe(ADD_PERSON_SCHEMA);
     const parameters = operationOf("GET /api/due")?.parameters.map(({ name }) => name);
-    expect(parameters).toEqual(["site", "on", "status", "q", "cursor", "limit"]);
+    expect(parameters).toEqual([
+      "site",
+      "place",
+      "keeper",
+      "assetType",
+      "on",
+      "status",
+      "q",
+      "cursor",
+      "limit",
+    ]);
   });
 });

@@ -1,4 +1,4 @@
-import { CIVIL_DATE, POST_ENTRIES_SCHEMA, UUID } from "@roundbook/schemas";
+import { CIVIL_DATE, NAME, POST_ENTRIES_SCHEMA, UUID } from "@roundbook/schemas";
 
 /** Query parameters reach us as text: numbers are checked as text and then read. */
 const limit = { type: "string", pattern: "^([1-9]\\d?|1\\d\\d|200)$" } as const;
@@ -12,14 +12,28 @@ const site = { type: "string", pattern: UUID } as const;
 const q = { type: "string", maxLength: 200 } as const;
 const on = { type: "string", pattern: CIVIL_DATE } as const;
 const status = {
-  enum: ["not-yet", "early", "due", "late-window", "overdue", "never-done"],
+  enum: [
+    "not-yet",
+    "early",
+    "due",
+    "late-window",
+    "overdue",
+    "never-done",
+    "undecided",
+    "excused",
+    "blocked",
+  ],
 } as const;
 
 const parameters = <const P>(properties: P) =>
   ({ type: "object", properties, additionalProperties: false }) as const;
 
-export const DUE_QUERY = parameters({ site, on, status, q, cursor, limit });
-export const DUE_COUNT_QUERY = parameters({ site, on });
+const assetType = { type: "string", pattern: NAME } as const;
+const scope = { site, place: site, keeper: site, assetType } as const;
+
+export const DUE_QUERY = parameters({ ...scope, on, status, q, cursor, limit });
+export const DUE_COUNT_QUERY = parameters({ ...scope, on, q });
+export const PLAN_QUERY = parameters({ site, keeper: site, on });
 export const REGISTER_QUERY = parameters({ site, q, cursor, limit });
 export const CURSOR_QUERY = parameters({ cursor, limit });
 export const DEFECTS_QUERY = parameters({

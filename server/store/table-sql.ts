@@ -1,3 +1,4 @@
+import { SQL } from "drizzle-orm";
 import {
   getTableConfig,
   type SQLiteColumn,
@@ -27,12 +28,15 @@ export function tableSql(table: SQLiteTable): readonly string[] {
   return [
     `create table "${name}" (${[...columns.map(columnSql), ...keys].join(", ")})${tail}`,
     ...indexes.map(({ config }) => {
-      const on = config.columns.filter((column): column is SQLiteColumn => "name" in column);
-      const only = config.where && new SQLiteSyncDialect().sqlToQuery(config.where).sql;
-      // The name of the table has no place in the condition of its own index.
-      const where = only ? ` where ${only.replaceAll(`"${name}".`, "")}` : "";
+      // The name of the table has no place in an expression of its own index.
+      const plain = (sql: SQL): string =>
+        new SQLiteSyncDialect().sqlToQuery(sql).sql.replaceAll(`"${name}".`, "");
+      const on = config.columns.map((column) =>
+        column instanceof SQL ? `(${plain(column)})` : `"${(column as SQLiteColumn).name}"`,
+      );
+      const where = config.where ? ` where ${plain(config.where)}` : "";
       const unique = config.unique ? "unique " : "";
-      return `create ${unique}index "${config.name}" on "${name}" (${list(on)})${where}`;
+      return `create ${unique}index "${config.name}" on "${name}" (${on.join(", ")})${where}`;
     }),
   ];
 }

@@ -2,10 +2,11 @@ import type { DueStatus, SignedEntry } from "@roundbook/schemas";
 import { sql } from "drizzle-orm";
 import { expect, it } from "vitest";
 import { windows } from "../store/schema/due.ts";
+import { countDue } from "./count-due.ts";
 import { hasStatus } from "./due-filter.ts";
 import { readAssets } from "./read-assets.ts";
 import { readBundle } from "./read-bundle.ts";
-import { countDue, readDue, selectDue } from "./read-due.ts";
+import { readDue, selectDue } from "./read-due.ts";
 import { Refusal } from "./refusal.ts";
 import { sealEntries } from "./seal-entries.ts";
 import { BAD, GOOD, testEstate } from "./testing/estate.ts";
@@ -70,7 +71,9 @@ it.each(["2026-06-30", "2026-07-11", "2026-08-12", "2026-09-01", "2027-01-01"])(
     }
     expect(listed).toBe(30);
     const count = await countDue(ctx, { on });
-    expect(count.overdue).toBe(whole.rows.filter(({ status }) => status === "overdue").length);
+    expect(count.overdue.count).toBe(
+      whole.rows.filter(({ status }) => status === "overdue").length,
+    );
   },
 );
 

@@ -6,19 +6,19 @@ import {
   type Page,
   statusOn,
 } from "@roundbook/schemas";
-import { and, eq, isNull, lte, or, type SQL, sql } from "drizzle-orm";
+import { and, eq, gte, sql } from "drizzle-orm";
 import { dayOf } from "../store/append-log.ts";
 import type { Db } from "../store/db.ts";
 import { lastResults, windows } from "../store/schema/due.ts";
-import { assets, intervals } from "../store/schema/register.ts";
+import { assets, checklists, intervals } from "../store/schema/register.ts";
 import { civilNow, estateZone } from "./civil-now.ts";
 import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
 import { hasStatus } from "./due-filter.ts";
+import { type DueScope, dueLegs } from "./due-scope.ts";
 import { findWords } from "./find-words.ts";
 
-export interface DueAsked {
-  readonly site?: string;
+export interface DueAsked extends DueScope {
   /** YYYY-MM-DD; today at the site when absent. */
   readonly on?: string;
   readonly status?: DueStatus;
@@ -45,7 +45,7 @@ const COLUMNS = {
  * The interval of a window, and the generation of it that readers see. The plus keeps the few
  * intervals from leading the many windows, which are read in the order of their index.
  */
-const isSeen = sql`${intervals.id} = +${windows.interval} and ${intervals.generation} = +${windows.generation}`;
+export const isSeen = sql`${intervals.id} = +${windows.interval} and ${intervals.generation} = +${windows.generation}`;
 
 /** Windows with what a row of the due list shows beside them; led by the windows. */
 export const selectDue = (db: Db) =>
@@ -60,10 +60,21 @@ export const selectDue = (db: Db) =>
     );
 type Stored = Awaited<ReturnType<typeof selectDue>>[number];
 
-export function dueRow(row: Stored, on: number): DueRow {
+/** Minutes that a check is expected to take, by checklist: those of its newest issue. */
+export type MinutesOf = ReadonlyMap<string, number>;
+
+export async function readMinutes(db: Db): Promise<MinutesOf> {
+  const rows = await db
+    .select({ id: checklists.id, minutes: checklists.minutes })
+    .from(checklists)
+    .orderBy(checklists.id, checklists.issue);
+  return new Map(rows.map(({ id, minutes }) => [id, minutes]));
+}
+
+export function dueRow(row: Stored, on: number, minutes: MinutesOf): DueRow {
   const { window, number, description, place, assetType, intervalTitle, checklist } = row;
   const { lastVerdict } = row;
-  const { asset, site, interval, earliest, due, latest, from, lastDone, why } = window;
+  const { asset, site, interval, earliest, due, latest, lastDone, why } = window;
   const { state, stateFrom, reopens, keeper } = window;
   const closure =
     state === null || state === "undecided" || stateFrom === null || reopens === null
@@ -86,15 +97,13 @@ export function dueRow(row: Stored, on: number): DueRow {
     assetType,
     checklist,
     keeper,
-    minutes: 0,
+    minutes: minutes.get(checklist) ?? 0,
     earliest: civil(earliest),
     due: civil(due),
     latest: civil(latest),
     status: statusOn(
       {
         ...days,
-        from,
-        why,
         ...(closure === undefined ? {} : { closure }),
         ...(state === "undecided" ? { undecided: true } : {}),
       },
@@ -119,65 +128,53 @@ export async function dayAsked(ctx: Context, on?: string, site?: string): Promis
   return dayOf(on ?? civilNow(ctx, await estateZone(ctx, site)));
 }
 
-/** Keyset by (due, id): a page costs the same however far down the list it lies. */
+/** What a status is looked for in: few rows of a partial index, or the order of the list. */
+const isRare = (status: DueStatus | undefined): boolean =>
+  status === "never-done" ||
+  status === "blocked" ||
+  status === "excused" ||
+  status === "undecided" ||
+  status === "not-yet";
+
+/** Late windows are no longer than the longest: what was due before it is not looked at. */
+async function lateBound(db: Db, status: DueStatus | undefined, on: number) {
+  if (status !== "late-window") return undefined;
+  const [row] = await db
+    .select({ longest: sql<number | null>`max(${windows.latest} - ${windows.due})` })
+    .from(windows);
+  return gte(windows.due, on - (row?.longest ?? 0));
+}
+
+/**
+ * Keyset by (due, id): a page costs the same however far down the list it lies. What is not yet due
+ * comes in the order in which its windows open.
+ */
 export async function readDue(ctx: Context, asked: DueAsked): Promise<Page<DueRow>> {
   const { db } = ctx.store;
+  const { status } = asked;
   const on = await dayAsked(ctx, asked.on, asked.site);
   const size = pageSize(asked.limit);
   const words = await findWords(db, asked.q);
+  const column = status === "not-yet" ? windows.earliest : windows.due;
   // Led by the few assets that match, the index of due dates must not offer itself for the order.
-  const due = words.few ? sql`+${windows.due}` : sql`${windows.due}`;
+  const order = words.few ? sql`+${column}` : sql`${column}`;
   const after = asked.cursor && decodeCursor(asked.cursor, ["number", "number"]);
-  const stored = await selectDue(db)
-    .where(
-      and(
-        asked.site === undefined ? undefined : eq(windows.site, asked.site),
-        asked.status === undefined ? undefined : hasStatus(asked.status, on),
-        words.where,
-        after ? sql`(${due}, ${windows.id}) > (${after[0]}, ${after[1]})` : undefined,
-      ),
-    )
-    .orderBy(due, windows.id)
-    .limit(size + 1);
-  return pageOf(
-    stored,
-    size,
-    ({ window }) => [window.due, window.id],
-    (row) => dueRow(row, on),
-  );
-}
-
-/** Beyond this a count is not worth its time: the reader is told "more than". */
-const COUNTED = 1000;
-
-/**
- * How much is overdue, and how much is due now: in its window from the due date on, or never done
- * and expected by now. Each is counted up to `upto`; `capped` when there is more.
- */
-export async function countDue(
-  ctx: Context,
-  asked: Pick<DueAsked, "site" | "on" | "q">,
-): Promise<{ overdue: number; due: number; upto: number; capped: boolean }> {
-  const { db } = ctx.store;
-  const on = await dayAsked(ctx, asked.on, asked.site);
-  const words = await findWords(db, asked.q);
-  const count = async (state: SQL | undefined): Promise<number> => {
-    const site = asked.site === undefined ? undefined : eq(windows.site, asked.site);
-    const query = db
-      .select({ asset: windows.asset })
-      .from(windows)
-      .innerJoin(intervals, isSeen)
-      .$dynamic();
-    if (words.where) query.innerJoin(assets, eq(assets.id, windows.asset));
-    return (await query.where(and(site, state, words.where)).limit(COUNTED + 1)).length;
-  };
-  const overdue = await count(hasStatus("overdue", on));
-  const expected = and(isNull(windows.lastDone), lte(windows.due, on));
-  const due = await count(or(hasStatus("due", on), hasStatus("late-window", on), expected));
-  return {
-    overdue: Math.min(overdue, COUNTED),
-    due: Math.min(due, COUNTED),
-    upto: COUNTED,
-    capped: overdue > COUNTED || due > COUNTED,
-  };
+  const legs = await dueLegs(ctx, asked, isRare(status) || words.few);
+  const state = status === undefined ? undefined : hasStatus(status, on);
+  const bound = await lateBound(db, status, on);
+  const stored: Stored[] = [];
+  for (const leg of legs) {
+    const beyond = after ? sql`(${order}, ${windows.id}) > (${after[0]}, ${after[1]})` : undefined;
+    const found = await selectDue(db)
+      .where(and(...leg, state, bound, words.where, beyond))
+      .orderBy(order, windows.id)
+      .limit(size + 1);
+    stored.push(...found);
+  }
+  const minutes = await readMinutes(db);
+  const keyOf = ({ window }: Stored) =>
+    [status === "not-yet" ? window.earliest : window.due, window.id] as const;
+  if (legs.length > 1)
+    stored.sort((a, b) => keyOf(a)[0] - keyOf(b)[0] || keyOf(a)[1] - keyOf(b)[1]);
+  return pageOf(stored.slice(0, size + 1), size, keyOf, (row) => dueRow(row, on, minutes));
 }

@@ -1,6 +1,7 @@
+import { countDue } from "../../usecases/count-due.ts";
 import { readAsset, readAssets } from "../../usecases/read-assets.ts";
 import { readDefects } from "../../usecases/read-defects.ts";
-import { countDue, readDue } from "../../usecases/read-due.ts";
+import { readDue } from "../../usecases/read-due.ts";
 import { registerAsset } from "../../usecases/register-asset.ts";
 import { asLimit, found } from "../found.ts";
 import type { Handlers } from "../handler.ts";

@@ -1,4 +1,4 @@
-import type { EntryOf } from "@roundbook/schemas";
+import { type EntryOf, expectedMinutes } from "@roundbook/schemas";
 import { dayOf, type Sealed } from "../append-log.ts";
 import type { intervals } from "../schema/register.ts";
 import { type Batch, issueKey } from "./batch.ts";
@@ -77,7 +77,8 @@ export function applyIssued(batch: Batch, { entry, seq }: At<"checklist-issued">
   if (batch.checklists.has(issueKey(id, issue))) return;
   const title = "title" in document && typeof document.title === "string" ? document.title : "";
   const issuedOn = dayOf(entry.civilDate);
-  batch.checklists.put({ id, issue, hash, title, withdrawn: false, issuedOn, seq });
+  const minutes = expectedMinutes(document as never);
+  batch.checklists.put({ id, issue, hash, title, withdrawn: false, issuedOn, minutes, seq });
   batch.checklistDocs.put({ hash, document: document as never });
   // Which check asks all that another asks may be otherwise now.
   for (const row of [...batch.intervals.values()])

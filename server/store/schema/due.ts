@@ -6,7 +6,7 @@ import type {
   LastResult,
   OverallVerdict,
 } from "@roundbook/schemas";
-import { isNotNull, isNull } from "drizzle-orm";
+import { isNotNull, isNull, sql } from "drizzle-orm";
 import {
   index,
   integer,
@@ -87,6 +87,9 @@ export const windows = sqliteTable(
     index("windows_by_place").on(table.place, table.due),
     index("windows_by_keeper").on(table.keeper, table.due),
     index("windows_by_type").on(table.assetType, table.due),
+    index("windows_by_earliest").on(table.earliest),
+    /** How long the longest late window is: nothing due before that can still be in one. */
+    index("windows_by_margin").on(sql`${table.latest} - ${table.due}`),
     index("windows_never_done").on(table.due).where(isNull(table.lastDone)),
     index("windows_with_state").on(table.due).where(isNotNull(table.state)),
   ],

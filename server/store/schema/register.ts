@@ -7,7 +7,7 @@ import type {
   PlaceRow,
   Role,
 } from "@roundbook/schemas";
-import { index, integer, primaryKey, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { index, integer, primaryKey, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { canonicalJson } from "./canonical-json.ts";
 
 /** Projections of the log: dropped and derived again, never migrated. `seq` is the entry behind a row. */
@@ -60,6 +60,8 @@ export const checklists = sqliteTable(
     issue: integer("issue").notNull(),
     hash: text("hash").notNull(),
     title: text("title").notNull(),
+    /** That one check by it is expected to take. */
+    minutes: real("minutes").notNull(),
     withdrawn: integer("withdrawn", { mode: "boolean" }).notNull(),
     issuedOn: integer("issued_on").notNull(),
     seq: integer("seq").notNull(),
