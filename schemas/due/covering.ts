@@ -30,6 +30,10 @@ function lacking(longer: DefinedInterval, shorter: DefinedInterval): readonly st
     .sort();
 }
 
+/** Whether one check asks every point that another asks, such as by an older issue of its checklist. */
+export const asksAll = (longer: DefinedInterval, shorter: DefinedInterval): boolean =>
+  lacking(longer, shorter).length === 0;
+
 /** Equal is not longer, nor is what a result, an event or the use may shorten. */
 function isLonger(longer: IntervalRule, shorter: IntervalRule): boolean {
   const [long, short] = [spreadOf(longer), spreadOf(shorter)];

@@ -12,15 +12,16 @@ import type { Context, Session } from "./context.ts";
 import { readAsset } from "./read-assets.ts";
 import { readIntervals } from "./read-register.ts";
 import { Refusal } from "./refusal.ts";
+import { ruleContext } from "./rule-context.ts";
 
-async function mustApply(ctx: Context, asset: string, interval: string): Promise<string> {
+async function mustApply(ctx: Context, asset: string, interval: string) {
   const found = await readAsset(ctx, asset);
   if (found === null) throw new Refusal("not-found", "no-such-asset");
   const rows = await readIntervals(ctx);
   const row = rows.find(({ id }) => id === interval);
   if (row === undefined || row.definition.assetType !== found.asset.assetType)
     throw new Refusal("not-found", "no-such-interval");
-  return found.asset.id;
+  return { id: found.asset.id, definition: row.definition };
 }
 
 /** Gives one asset a rule of its own by an interval, with its reason and perhaps its last day. */
@@ -31,9 +32,10 @@ export async function overrideInterval(
   interval: string,
   given: OverrideBody,
 ): Promise<void> {
-  const id = await mustApply(ctx, asset, interval);
-  const { until } = given;
-  const problems: Problem[] = ruleProblems(given.rule).map((found) => ({
+  const { id, definition } = await mustApply(ctx, asset, interval);
+  const { rule, until } = given;
+  const context = await ruleContext(ctx, { ...definition, rule });
+  const problems: Problem[] = ruleProblems(rule, context).map((found) => ({
     ...found,
     pointer: `/rule${found.pointer}`,
   }));
@@ -55,7 +57,7 @@ export async function endOverride(
   interval: string,
   reason: string,
 ): Promise<void> {
-  const id = await mustApply(ctx, asset, interval);
+  const { id } = await mustApply(ctx, asset, interval);
   const rows = await ctx.store.db.select().from(overrides).where(eq(overrides.asset, id));
   if (!rows.some((row) => row.interval === interval && row.rule !== null))
     throw new Refusal("not-found", "no-such-override");

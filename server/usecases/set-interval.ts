@@ -1,4 +1,5 @@
 import {
+  coversProblems,
   type IntervalBody,
   type IntervalDefinition,
   type Problem,
@@ -7,12 +8,18 @@ import {
 } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
 import type { Context, Session } from "./context.ts";
-import { readNewestIssue } from "./read-checklists.ts";
 import { readAssetTypes, readIntervals } from "./read-register.ts";
 import { Refusal } from "./refusal.ts";
+import { readDefined, ruleContext } from "./rule-context.ts";
 
-async function problemsOf(ctx: Context, given: IntervalDefinition): Promise<Problem[]> {
-  const problems: Problem[] = ruleProblems(given.rule).map((found) => ({
+/** What is wrong with a definition, its rule and what it covers; pointers are into it. */
+export async function intervalProblems(
+  ctx: Context,
+  given: IntervalDefinition,
+  interval: string,
+): Promise<Problem[]> {
+  const context = await ruleContext(ctx, given);
+  const problems: Problem[] = ruleProblems(given.rule, context).map((found) => ({
     ...found,
     pointer: `/rule${found.pointer}`,
   }));
@@ -24,14 +31,20 @@ async function problemsOf(ctx: Context, given: IntervalDefinition): Promise<Prob
         known: types.map((row) => row.assetType),
       }),
     );
-  const newest = await readNewestIssue(ctx, given.checklist);
-  if (!newest) problems.push(problem("/checklist", "unknown-checklist"));
-  else if (given.rule.kind === "by-result") {
-    const scores = Object.keys(newest.document.scores ?? {});
-    if (!scores.includes(given.rule.score))
-      problems.push(
-        problem("/rule/score", "unknown-score", { score: given.rule.score, known: scores }),
-      );
+  const { checklist } = context;
+  if (checklist === undefined) problems.push(problem("/checklist", "unknown-checklist"));
+  else {
+    const { document } = checklist;
+    if (given.rule.kind === "by-result") {
+      const { score } = given.rule;
+      const known = Object.keys(document.scores ?? {});
+      if (!known.includes(score))
+        problems.push(problem("/rule/score", "unknown-score", { score, known }));
+    }
+    if (problems.length > 0) return problems;
+    problems.push(
+      ...coversProblems({ id: interval, definition: given, document }, await readDefined(ctx)),
+    );
   }
   return problems;
 }
@@ -44,9 +57,9 @@ export async function setInterval(
   interval?: string,
 ): Promise<{ id: string }> {
   if (interval !== undefined) await mustExist(ctx, interval);
-  const problems = await problemsOf(ctx, definition);
-  if (problems.length > 0) throw new Refusal("invalid", "interval-not-right", problems);
   const id = interval ?? ctx.newId();
+  const problems = await intervalProblems(ctx, definition, id);
+  if (problems.length > 0) throw new Refusal("invalid", "interval-not-right", problems);
   await appendNow(ctx, by, {
     kind: "interval-set",
     asset: null,

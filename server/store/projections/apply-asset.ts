@@ -57,6 +57,7 @@ export function applyBroughtForward(batch: Batch, { entry, leaf }: At<"brought-f
     entry: entry.id,
     asset,
     checklist: body.checklist,
+    hash: null,
     on: Math.min(dayOf(body.doneOn), latestDayOf(leaf)),
     at: null,
     counts: false,

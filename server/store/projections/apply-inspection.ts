@@ -51,6 +51,7 @@ export function applyInspection(
     entry: entry.id,
     asset,
     checklist: body.checklist.id,
+    hash: body.checklist.hash,
     on,
     at,
     counts: countsAsDone(judgement),

@@ -24,6 +24,8 @@ export interface Known {
   meter(asset: string, checklist: string, point: string): readonly MeterReading[];
   events(asset: string): readonly DueEvent[];
   override(asset: string, interval: string): RuleOverride | undefined;
+  /** Of the issue that an inspection was done by. */
+  hashOf(entry: string): string | undefined;
 }
 
 const push = <T>(lists: Map<string, T[]>, key: string, one: T): void => {
@@ -76,20 +78,25 @@ export async function readKnown(
   ids: readonly string[],
   metered: ReadonlySet<string>,
 ): Promise<Known> {
+  const own = new Map<string, RuleOverride>();
+  /** Whose own rule goes by use. */
+  const byUse = new Set<string>();
+  for (const row of await tx.select().from(overrides).where(among(overrides.asset, ids))) {
+    const { asset, interval, rule, reason, until } = row;
+    if (rule === null) continue;
+    own.set(overrideKey(asset, interval), { rule, reason, until: until as CivilDate | null });
+    if (rule.kind === "on-usage") byUse.add(asset);
+  }
   const done = new Map<string, DoneRecord[]>();
   const metering = new Map<string, ResultRow[]>();
+  const hashes = new Map<string, string>();
   for (const row of await tx.select().from(results).where(among(results.asset, ids))) {
     const key = `${row.asset} ${row.checklist}`;
     push(done, key, recordOf(row));
-    if (metered.has(row.checklist)) push(metering, key, row);
+    if (row.hash !== null) hashes.set(row.entry, row.hash);
+    if (metered.has(row.checklist) || byUse.has(row.asset)) push(metering, key, row);
   }
   const happened = await readEvents(tx, ids);
-  const own = new Map<string, RuleOverride>();
-  for (const row of await tx.select().from(overrides).where(among(overrides.asset, ids))) {
-    const { asset, interval, rule, reason, until } = row;
-    if (rule !== null)
-      own.set(overrideKey(asset, interval), { rule, reason, until: until as CivilDate | null });
-  }
   return {
     done: (asset, checklist) => done.get(`${asset} ${checklist}`) ?? [],
     meter: (asset, checklist, point) =>
@@ -100,6 +107,7 @@ export async function readKnown(
         const { value, unit } = reading;
         return { entry, on: on as CivilDate, at, value, unit };
       }),
+    hashOf: (entry) => hashes.get(entry),
     events: (asset) => happened.get(asset) ?? [],
     override: (asset, interval) => own.get(overrideKey(asset, interval)),
   };

@@ -24,6 +24,8 @@ export const results = sqliteTable(
     entry: text("entry").primaryKey(),
     asset: text("asset").notNull(),
     checklist: text("checklist").notNull(),
+    /** Of the issue it was done by; null for a date from old papers. */
+    hash: text("hash"),
     on: integer("done_on").notNull(),
     /** Milliseconds UTC; null when only the date is known. */
     at: integer("at"),
