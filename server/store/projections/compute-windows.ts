@@ -1,36 +1,16 @@
-import {
-  type Calendar,
-  type CivilDate,
-  computeWindow,
-  type DueFacts,
-  type DueWindow,
-  type IntervalDefinition,
-  type RuleOverride,
-  type WithCovered,
-  withCovered,
-} from "@roundbook/schemas";
+import { computeWindow, type DueWindow } from "@roundbook/schemas";
 import { among } from "../among.ts";
 import type { Db } from "../db.ts";
 import { insertRows } from "../insert-rows.ts";
 import { covered, windows } from "../schema/due.ts";
-import type { assets } from "../schema/register.ts";
-import { type Covers, readCovers } from "./covers.ts";
-import { type Known as KnownFacts, readCalendars, readKeepers, readKnown } from "./read-facts.ts";
-import { readIntervalRows, type Variant, variantsByType } from "./variants.ts";
-
-export type DueAsset = Pick<
-  typeof assets.$inferSelect,
-  "id" | "assetType" | "site" | "place" | "status" | "registeredOn" | "particulars"
->;
+import { readKeepers } from "./read-facts.ts";
+import { type DueAsset, reckoner } from "./reckon.ts";
+import { readIntervalRows, type Variant } from "./variants.ts";
 
 type WindowRow = typeof windows.$inferInsert;
 type CoveredRow = typeof covered.$inferInsert;
 
 const ASSETS_AT_ONCE = 2000;
-
-/** Which checklist reads the meter of a rule. */
-const meteredBy = ({ definition: { rule, checklist } }: Variant): readonly string[] =>
-  rule.kind === "on-usage" ? [rule.checklist ?? checklist] : [];
 
 function stateOf({
   undecided,
@@ -41,130 +21,39 @@ function stateOf({
   return { state: undecided ? "undecided" : null, stateFrom: null, reopens: null };
 }
 
-type Known = KnownFacts & { calendar(site: string): Calendar | undefined };
-
-/** What a meter of the rule, or of the asset's own, showed. */
-function meterOf(
-  asset: DueAsset,
-  definition: IntervalDefinition,
-  known: Known,
-  own?: RuleOverride,
-) {
-  const rules = [...(own === undefined ? [] : [own.rule]), definition.rule];
-  const rule = rules.find((one) => one.kind === "on-usage");
-  return rule === undefined
-    ? {}
-    : { meter: known.meter(asset.id, rule.checklist ?? definition.checklist, rule.point) };
-}
-
-function factsOf(
-  asset: DueAsset,
-  interval: string,
-  definition: IntervalDefinition,
-  known: Known,
-): Omit<DueFacts, "done"> {
-  const override = known.override(asset.id, interval);
-  const calendar = known.calendar(asset.site);
-  return {
-    registered: asset.registeredOn as CivilDate,
-    events: known.events(asset.id),
-    particulars: asset.particulars,
-    ...meterOf(asset, definition, known, override),
-    ...(override === undefined ? {} : { override }),
-    ...(calendar === undefined ? {} : { calendar }),
-  };
-}
-
-/** What was done of each interval of an asset in a generation, by itself or by a longer check. */
-function doneOf(asset: DueAsset, { plan, definitions, asks }: Covers, known: Known): WithCovered {
-  const of = (interval: string): IntervalDefinition => {
-    const definition = definitions.get(interval);
-    if (definition === undefined) throw new Error(`no interval ${interval} in this generation`);
-    return definition;
-  };
-  return withCovered(plan, {
-    records: (interval) => known.done(asset.id, of(interval).checklist),
-    facts: (interval) => factsOf(asset, interval, of(interval), known),
-    asks: ({ entry }, shorter) => asks(known.hashOf(entry) ?? "", shorter),
-  });
-}
-
-interface Made {
-  readonly windows: WindowRow[];
-  readonly covered: CoveredRow[];
-}
-
-/** All of one asset, by each interval and generation of it. */
-function workOutAsset(
-  asset: DueAsset,
-  variants: readonly Variant[],
-  coversOf: (variant: Variant) => Covers,
-  known: Known,
-  keeper: string | null,
-): Made {
-  const worlds = new Map<Covers, WithCovered>();
-  const made: Made = { windows: [], covered: [] };
-  for (const variant of variants) {
-    const { interval, generation, definition } = variant;
-    const covers = coversOf(variant);
-    const world = worlds.get(covers) ?? doneOf(asset, covers, known);
-    worlds.set(covers, world);
-    const done =
-      covers.plan.length === 0 ? known.done(asset.id, definition.checklist) : world.done(interval);
-    const facts: DueFacts = { ...factsOf(asset, interval, definition, known), done };
-    const window = computeWindow(definition.rule, facts);
-    const { earliest, due, latest, from, lastDone, why } = window;
-    const { id, site, place, assetType } = asset;
-    made.windows.push({
-      ...{ asset: id, interval, generation, site, place, assetType, keeper },
-      ...{ earliest, due, latest, from, lastDone, why },
-      ...stateOf(window),
-    });
-    for (const one of world.covered)
-      if (one.interval === interval) made.covered.push({ ...one, asset: id, generation });
-  }
-  return made;
-}
-
 /** Reads once what every computation of windows needs beside its assets. */
 export async function windowMaker(tx: Db, only?: (variant: Variant) => boolean) {
-  const rows = await readIntervalRows(tx);
-  const byType = variantsByType(rows);
-  const coversOf = await readCovers(tx, rows);
-  const calendar = await readCalendars(tx);
+  const { byType, read } = await reckoner(tx, await readIntervalRows(tx));
   const keeperOf = await readKeepers(tx);
-  const metered = new Set([...byType.values()].flat().flatMap(meteredBy));
 
   return async (list: readonly DueAsset[]): Promise<void> => {
     for (let start = 0; start < list.length; start += ASSETS_AT_ONCE) {
       const some = list.slice(start, start + ASSETS_AT_ONCE);
       const ids = some.map(({ id }) => id);
-      const known = { ...(await readKnown(tx, ids, metered)), calendar };
-      const made = some.map((asset): Made => {
-        const variants = byType.get(asset.assetType) ?? [];
+      const reckon = await read(ids);
+      const made: WindowRow[] = [];
+      const stoodFor: CoveredRow[] = [];
+      for (const asset of some) {
         // Nothing more is due of what is retired.
-        return asset.status === "retired"
-          ? { windows: [], covered: [] }
-          : workOutAsset(
-              asset,
-              only === undefined ? variants : variants.filter(only),
-              coversOf,
-              known,
-              keeperOf(asset.place),
-            );
-      });
-      await writeWindows(
-        tx,
-        ids,
-        made.flatMap((one) => one.windows),
-        only === undefined,
-      );
-      await writeCovered(
-        tx,
-        ids,
-        made.flatMap((one) => one.covered),
-        only === undefined,
-      );
+        if (asset.status === "retired") continue;
+        const { id, site, place, assetType } = asset;
+        const keeper = keeperOf(place);
+        for (const variant of byType.get(assetType) ?? []) {
+          if (only !== undefined && !only(variant)) continue;
+          const { interval, generation, definition } = variant;
+          const reckoned = reckon(asset, variant);
+          const window = computeWindow(definition.rule, reckoned.facts);
+          const { earliest, due, latest, from, lastDone, why } = window;
+          made.push({
+            ...{ asset: id, interval, generation, site, place, assetType, keeper },
+            ...{ earliest, due, latest, from, lastDone, why },
+            ...stateOf(window),
+          });
+          for (const one of reckoned.covered) stoodFor.push({ ...one, asset: id, generation });
+        }
+      }
+      await writeWindows(tx, ids, made, only === undefined);
+      await writeCovered(tx, ids, stoodFor, only === undefined);
     }
   };
 }
