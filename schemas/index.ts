@@ -35,6 +35,7 @@ export * from "./due/facts.ts";
 export * from "./due/forecast.ts";
 export * from "./due/interval-schema.ts";
 export * from "./due/latest-day.ts";
+export { type Spread, spreadOf } from "./due/mean-days.ts";
 export * from "./due/rule-context.ts";
 export * from "./due/rule-problems.ts";
 export * from "./due/rule-schema.ts";

@@ -68,6 +68,7 @@ export const DIGEST_SCHEMA = body(
   ["address", "weekdays"],
 );
 
+export type SaveIntervalDraft = FromSchema<typeof SAVE_INTERVAL_DRAFT_SCHEMA>;
 export type OverrideBody = FromSchema<typeof OVERRIDE_SCHEMA>;
 export type ChangeParticulars = FromSchema<typeof CHANGE_PARTICULARS_SCHEMA>;
 export type TeamBody = FromSchema<typeof TEAM_SCHEMA>;

@@ -71,21 +71,35 @@ export async function readMinutes(db: Db): Promise<MinutesOf> {
   return new Map(rows.map(({ id, minutes }) => [id, minutes]));
 }
 
+type WindowRow = typeof windows.$inferSelect;
+
+function closureOf({ state, stateFrom, reopens }: WindowRow) {
+  return state === null || state === "undecided" || stateFrom === null || reopens === null
+    ? undefined
+    : { status: state, from: stateFrom as CivilDate, reopens: reopens as CivilDate };
+}
+
+/** How a window stands on a day. */
+export function statusOfRow(window: WindowRow, on: number): DueStatus {
+  const { earliest, due, latest, lastDone, state } = window;
+  const closure = closureOf(window);
+  return statusOn(
+    {
+      earliest: earliest as CivilDate,
+      due: due as CivilDate,
+      latest: latest as CivilDate,
+      lastDone: lastDone as CivilDate | null,
+      ...(closure === undefined ? {} : { closure }),
+      ...(state === "undecided" ? { undecided: true } : {}),
+    },
+    on as CivilDate,
+  );
+}
+
 export function dueRow(row: Stored, on: number, minutes: MinutesOf): DueRow {
   const { window, number, description, place, assetType, intervalTitle, checklist } = row;
-  const { lastVerdict } = row;
-  const { asset, site, interval, earliest, due, latest, lastDone, why } = window;
-  const { state, stateFrom, reopens, keeper } = window;
-  const closure =
-    state === null || state === "undecided" || stateFrom === null || reopens === null
-      ? undefined
-      : { status: state, from: stateFrom as CivilDate, reopens: reopens as CivilDate };
-  const days = {
-    earliest: earliest as CivilDate,
-    due: due as CivilDate,
-    latest: latest as CivilDate,
-    lastDone: lastDone as CivilDate | null,
-  };
+  const { asset, site, interval, earliest, due, latest, lastDone, why, keeper } = window;
+  const closure = closureOf(window);
   return {
     asset,
     number,
@@ -101,16 +115,9 @@ export function dueRow(row: Stored, on: number, minutes: MinutesOf): DueRow {
     earliest: civil(earliest),
     due: civil(due),
     latest: civil(latest),
-    status: statusOn(
-      {
-        ...days,
-        ...(closure === undefined ? {} : { closure }),
-        ...(state === "undecided" ? { undecided: true } : {}),
-      },
-      on as CivilDate,
-    ),
+    status: statusOfRow(window, on),
     lastDone: lastDone === null ? null : civil(lastDone),
-    lastVerdict,
+    lastVerdict: row.lastVerdict,
     why,
     ...(closure === undefined
       ? {}

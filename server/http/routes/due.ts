@@ -1,6 +1,14 @@
 import { changeParticulars } from "../../usecases/change-particulars.ts";
 import { readRegions } from "../../usecases/holidays.ts";
+import { readIntervalDates } from "../../usecases/interval-dates.ts";
+import {
+  discardIntervalDraft,
+  readIntervalDrafts,
+  saveIntervalDraft,
+} from "../../usecases/interval-drafts.ts";
+import { readIntervalEffect } from "../../usecases/interval-effect.ts";
 import { endOverride, overrideInterval } from "../../usecases/override-interval.ts";
+import { readPlan } from "../../usecases/plan.ts";
 import { readCalendarRows, readTeams } from "../../usecases/read-teams.ts";
 import { setCalendar } from "../../usecases/set-calendar.ts";
 import { setKeeper, setTeam, setTime } from "../../usecases/set-keeper.ts";
@@ -15,6 +23,12 @@ export const dueRoutes: Handlers<
   | "PUT /api/teams/:id"
   | "PUT /api/places/:id/keeper"
   | "PUT /api/people/:id/time"
+  | "GET /api/plan"
+  | "POST /api/intervals/dates"
+  | "POST /api/intervals/effect"
+  | "GET /api/interval-drafts"
+  | "PUT /api/interval-drafts/:id"
+  | "DELETE /api/interval-drafts/:id"
   | "PUT /api/assets/:id/particulars"
   | "PUT /api/assets/:id/overrides/:interval"
   | "DELETE /api/assets/:id/overrides/:interval"
@@ -30,6 +44,16 @@ export const dueRoutes: Handlers<
     setKeeper(ctx, session, param("id"), body.keeper),
   "PUT /api/people/:id/time": ({ ctx, session, body, param }) =>
     setTime(ctx, session, param("id"), body.minutes),
+
+  "GET /api/plan": ({ ctx, query }) => readPlan(ctx, query),
+  "POST /api/intervals/dates": ({ ctx, body }) =>
+    readIntervalDates(ctx, body.definition, body.asset),
+  "POST /api/intervals/effect": ({ ctx, body }) =>
+    readIntervalEffect(ctx, body.definition, body.interval),
+  "GET /api/interval-drafts": async ({ ctx }) => ({ rows: await readIntervalDrafts(ctx) }),
+  "PUT /api/interval-drafts/:id": ({ ctx, session, body, param }) =>
+    saveIntervalDraft(ctx, session, param("id"), body),
+  "DELETE /api/interval-drafts/:id": ({ ctx, param }) => discardIntervalDraft(ctx, param("id")),
 
   "PUT /api/assets/:id/particulars": ({ ctx, session, body, param }) =>
     changeParticulars(ctx, session, param("id"), body),

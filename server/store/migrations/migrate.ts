@@ -3,6 +3,7 @@ import type { Db } from "../db.ts";
 import { LOG } from "./0001-log.ts";
 import { ESTATE } from "./0002-estate.ts";
 import { BLOCKS } from "./0003-blocks.ts";
+import { INTERVAL_DRAFTS } from "./0004-interval-drafts.ts";
 
 export interface Migration {
   readonly number: number;
@@ -11,7 +12,7 @@ export interface Migration {
 }
 
 /** In order; one that has been shipped is never changed. */
-const MIGRATIONS: readonly Migration[] = [LOG, ESTATE, BLOCKS];
+const MIGRATIONS: readonly Migration[] = [LOG, ESTATE, BLOCKS, INTERVAL_DRAFTS];
 
 /** Brings the tables of record up to date, in the caller's transaction. @throws when a newer program made them. */
 export async function migrate(tx: Db): Promise<void> {

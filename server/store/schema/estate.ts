@@ -39,6 +39,16 @@ export const drafts = sqliteTable("drafts", {
   changedBy: text("changed_by").notNull(),
 });
 
+/** Intervals that are not in force yet: mutable, outside the log, untouched by a rebuild. */
+export const intervalDrafts = sqliteTable("interval_drafts", {
+  id: text("id").primaryKey(),
+  revision: integer("revision").notNull(),
+  /** JSON text as the designer sent it. */
+  definition: text("definition").notNull(),
+  changedAt: integer("changed_at").notNull(),
+  changedBy: text("changed_by").notNull(),
+});
+
 /** Blocks that drafts take in: mutable, outside the log, untouched by a rebuild. */
 export const blocks = sqliteTable("blocks", {
   name: text("name").primaryKey(),
