@@ -93,6 +93,24 @@ describe("the demo estate", () => {
     ]);
   });
 
+  it("excuses what is closed for the winter, and lets it be used again only after a check", async () => {
+    const of = async (on: string, status: string) =>
+      (await read<Page<DueRow>>(`/api/due?limit=200&on=${on}&status=${status}`)).rows;
+    const excused = await of("2026-12-15", "excused");
+    expect(numbers(excused)).toEqual(["5061", "5062", "5063"]);
+    expect(excused.every(({ closure }) => closure?.reopens === "2027-04-01")).toBe(true);
+    expect(numbers(await of("2027-03-31", "blocked"))).toEqual(["5051"]);
+    const reopened = await of("2027-04-01", "blocked");
+    expect(numbers(reopened)).toEqual(["5051", "5061", "5062", "5063"]);
+  });
+
+  it("expects the vehicles' services by what they are driven", async () => {
+    const { rows } = await read<Page<DueRow>>("/api/due?limit=200&assetType=vehicle");
+    const services = rows.filter(({ intervalTitle }) => intervalTitle === "Vehicle, service");
+    expect(services.map(({ why }) => why.code)).toEqual(["by-usage", "by-usage", "by-usage"]);
+    for (const { due, latest } of services) expect(due <= latest).toBe(true);
+  });
+
   it("tells what its limits and readings are made for", async () => {
     const due = await read<Page<DueRow>>("/api/due?limit=200");
     const verdicts = new Map(due.rows.map(({ number, lastVerdict }) => [number, lastVerdict]));

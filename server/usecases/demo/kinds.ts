@@ -128,7 +128,7 @@ export const OTHERS: Readonly<Record<OtherName, Check>> = {
     title: "Outlet, before use on reopening",
     rule: {
       kind: "on-event",
-      after: ["reopened", "repaired"],
+      after: ["reopened"],
       within: "P0D",
       early: "P3D",
       blocks: true,

@@ -3,6 +3,7 @@ import { addPerson } from "../add-person.ts";
 import { appendNow } from "../append-now.ts";
 import type { Context, Session } from "../context.ts";
 import { createEstate, readEstate } from "../create-estate.ts";
+import { setTime } from "../set-keeper.ts";
 import { enrolDemoDevice } from "./device.ts";
 import { INSPECTORS, PEOPLE } from "./people.ts";
 import { ESTATE } from "./places.ts";
@@ -14,6 +15,8 @@ import { writeRegister } from "./write-register.ts";
 /** A year and a half and a few days. */
 const DAYS_BACK = 560;
 const SEED = 8420;
+const KEEPING = ["dag", "isel"] as const;
+const MINUTES_A_WEEK = 360;
 
 /**
  * Opens the invented estate through the same verbs as everybody's, as if it had been kept for a
@@ -37,7 +40,9 @@ export async function openDemo(ctx: Context, setup: Setup): Promise<string> {
       return [who, await enrolDemoDevice(then, session, label)] as const;
     }),
   );
-  const register = await writeRegister(then, desk);
+  const people = new Map(devices.map(([who, { session }]) => [who, session.person]));
+  for (const who of KEEPING) await setTime(then, desk, people.get(who) ?? "", MINUTES_A_WEEK);
+  const register = await writeRegister(then, desk, people);
   await walkRounds(ctx, register, new Map(devices), createRandom(SEED));
   return id;
 }

@@ -57,3 +57,4 @@ export const SEASONS: Readonly<Record<string, { from: string; to: string; reason
 };
 /** Who keeps which site. */
 export const KEEPERS = { "1": "dag", "4": "dag", "5": "isel", "7": "isel", "8": "dag" } as const;
+export type SiteCode = keyof typeof KEEPERS;

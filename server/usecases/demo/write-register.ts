@@ -4,7 +4,9 @@ import type { Context, Session } from "../context.ts";
 import { issueChecklist } from "../issue-checklist.ts";
 import { putAssetType } from "../put-asset-type.ts";
 import { registerAsset } from "../register-asset.ts";
+import { setCalendar } from "../set-calendar.ts";
 import { setInterval } from "../set-interval.ts";
+import { setKeeper } from "../set-keeper.ts";
 import { ASSETS, type DemoAsset } from "./assets.ts";
 import {
   type CheckName,
@@ -14,7 +16,7 @@ import {
   type KindName,
   particularsOf,
 } from "./kinds.ts";
-import { SITES, ZONE } from "./places.ts";
+import { KEEPERS, REGION, SEASONS, SITES, type SiteCode, WEEKEND, ZONE } from "./places.ts";
 
 export interface RegisteredAsset extends DemoAsset {
   readonly id: string;
@@ -29,10 +31,29 @@ export interface DemoRegister {
   readonly checklists: ReadonlyMap<CheckName, DemoChecklist>;
 }
 
-async function addSites(ctx: Context, desk: Session): Promise<ReadonlyMap<string, string>> {
+/** Person ids of the keepers by sign-in name. */
+export type People = ReadonlyMap<string, string>;
+
+/** When a site is closed and who does its rounds. */
+async function keepSite(ctx: Context, desk: Session, code: SiteCode, site: string, people: People) {
+  const season = SEASONS[code];
+  await setCalendar(ctx, desk, site, {
+    region: REGION,
+    weekdays: WEEKEND,
+    ...(season === undefined ? {} : { seasons: [season] }),
+  });
+  await setKeeper(ctx, desk, site, people.get(KEEPERS[code]) ?? null);
+}
+
+async function addSites(
+  ctx: Context,
+  desk: Session,
+  people: People,
+): Promise<ReadonlyMap<string, string>> {
   const rooms = new Map<string, string>();
   for (const { code, name, rooms: inside } of SITES) {
     const site = await addPlace(ctx, desk, { parent: null, level: "site", code, name, zone: ZONE });
+    await keepSite(ctx, desk, code, site.id, people);
     for (const [room, title] of inside) {
       const given = { parent: site.id, level: "room", code: room, name: title } as const;
       rooms.set(room, (await addPlace(ctx, desk, given)).id);
@@ -79,8 +100,12 @@ async function addKind(
 }
 
 /** Places, checklists, types, intervals and assets, each by the verb the desk uses. */
-export async function writeRegister(ctx: Context, desk: Session): Promise<DemoRegister> {
-  const rooms = await addSites(ctx, desk);
+export async function writeRegister(
+  ctx: Context,
+  desk: Session,
+  people: People,
+): Promise<DemoRegister> {
+  const rooms = await addSites(ctx, desk, people);
   const checklists = new Map<CheckName, DemoChecklist>();
   for (const name of KIND_NAMES)
     for (const [check, issued] of await addKind(ctx, desk, name)) checklists.set(check, issued);
