@@ -7,6 +7,7 @@ import { assets, people } from "../store/schema/register.ts";
 import { commitmentsIn } from "./commitments-in.ts";
 import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
+import { readCovered } from "./read-covered.ts";
 import { readLabels, readReceived, sinceOf } from "./received-results.ts";
 
 interface Paging {
@@ -39,9 +40,15 @@ async function historyOf(db: Db, docs: readonly Doc[]): Promise<HistoryEntry[]> 
     db,
     rows.flatMap(({ entry }) => (entry.kind === "result-received" ? entry : [])),
   );
-  return rows.map((row) => {
-    const sample = labels.get(row.entry.id);
-    if (sample !== undefined) return { ...row, sample };
+  const stoodFor = await readCovered(
+    db,
+    inspections.map(({ id }) => id),
+  );
+  return rows.map((plain) => {
+    const sample = labels.get(plain.entry.id);
+    if (sample !== undefined) return { ...plain, sample };
+    const covered = stoodFor.get(plain.entry.id);
+    const row = covered === undefined ? plain : { ...plain, covered };
     const results = received.get(row.entry.id) ?? [];
     const judgement = results.at(-1)?.leaf.judgement ?? null;
     if (judgement === null) return row;

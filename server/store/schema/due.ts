@@ -152,6 +152,7 @@ export const covered = sqliteTable(
   },
   (table) => [
     primaryKey({ columns: [table.asset, table.entry, table.interval, table.generation] }),
+    index("covered_by_entry").on(table.entry),
   ],
 );
 
