@@ -9,6 +9,7 @@ import { createNewId } from "./new-id.ts";
 import { openStore } from "./store/open-store.ts";
 import { isEmptyEstate } from "./usecases/begin-estate.ts";
 import { createContext } from "./usecases/context.ts";
+import { renewHolidays } from "./usecases/holidays.ts";
 import { recomputeInBackground } from "./usecases/recompute.ts";
 import { createSetupToken } from "./usecases/setup-token.ts";
 import { clearUploads } from "./usecases/uploads.ts";
@@ -51,6 +52,7 @@ async function start(): Promise<void> {
     apps: { runner: join(root(), "runner/dist"), designer: join(root(), "designer/dist") },
   });
 
+  await renewHolidays(createContext({ store, clock, newId }));
   const background = recomputeInBackground(
     createContext({ store, clock, newId, report: (error) => report(error, "working out dates") }),
   );

@@ -3,12 +3,11 @@ import { useRef, useState } from "react";
 import { v7 } from "uuid";
 import { useLocation, useParams } from "wouter";
 import { IntervalEditor } from "../interval/interval-editor.tsx";
+import type { Told } from "../interval/told.ts";
 import { d } from "../messages/desk.ts";
 import { iv } from "../messages/intervals.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { useAssetTypes, useChecklists, useIntervalDrafts, useIntervals } from "./queries.ts";
-
-export type Told = "kept" | "in-force" | null;
 
 export const IntervalPage = () => {
   const { id: named = "new" } = useParams<{ id: string }>();

@@ -6,9 +6,10 @@ import {
 } from "@roundbook/schemas";
 import type { Context, Session } from "../usecases/context.ts";
 import { importFile } from "../usecases/import-file.ts";
+import { programPerson } from "../usecases/program-person.ts";
 import { readArguments } from "./arguments.ts";
 import { DONE, NOT_RIGHT, UsageError, type Verb } from "./io.ts";
-import { commandLine, enter, withEstate } from "./open-estate.ts";
+import { enter, withEstate } from "./open-estate.ts";
 import { jsonReader } from "./read-json.ts";
 import { say } from "./say.ts";
 
@@ -38,7 +39,7 @@ export const importing: Verb = {
       importFile(ctx, by, { path, mapping, trial: values.trial });
     // A trial writes nothing, not even its author.
     const report = values.trial
-      ? await withEstate(io, async (ctx) => run(ctx, await commandLine(ctx)))
+      ? await withEstate(io, async (ctx) => run(ctx, await programPerson(ctx, "Command line")))
       : await enter(io, run);
     for (const found of report.problems) io.err(sentence(found));
     const problems = report.problems.map((found) => ({ ...found, says: say(found.problem) }));

@@ -4,14 +4,9 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { createNewId } from "../new-id.ts";
 import { openStore } from "../store/open-store.ts";
-import { appendEntries } from "../usecases/append-entries.ts";
-import { civilNow, estateZone } from "../usecases/civil-now.ts";
-import { commitText } from "../usecases/commit-text.ts";
 import { type Context, createContext, type Session } from "../usecases/context.ts";
 import { createEstate, readEstate } from "../usecases/create-estate.ts";
-import { derivedId } from "../usecases/import/identity.ts";
-import { instantOf } from "../usecases/instant-of.ts";
-import { readPerson } from "../usecases/read-register.ts";
+import { enterProgram } from "../usecases/program-person.ts";
 import { drainRecomputes } from "../usecases/recompute.ts";
 import { type Io, UsageError } from "./io.ts";
 
@@ -47,36 +42,6 @@ export async function enter<T>(
   await mkdir(io.data, { recursive: true });
   return open(io, async (ctx) => {
     if (!(await readEstate(ctx))) await createEstate(ctx, { name: "Estate" });
-    const by = await commandLine(ctx);
-    await addCommandLine(ctx, by);
-    return work(ctx, by);
-  });
-}
-
-/**
- * The author of what is entered here: a person named "Command line", added at first use. Whoever
- * reaches the data folder may use it, so that to name a real person would be a false statement.
- */
-export async function commandLine(ctx: Context): Promise<Session> {
-  const estate = await readEstate(ctx);
-  return { person: derivedId("person", estate?.id ?? "", "command line"), role: "manager" };
-}
-
-async function addCommandLine(ctx: Context, { person, role }: Session): Promise<void> {
-  if (await readPerson(ctx, person)) return;
-  const { commitment, content } = commitText("Command line");
-  await appendEntries(ctx, {
-    entries: [
-      {
-        kind: "person-added",
-        id: derivedId("person-added", person),
-        asset: null,
-        author: person,
-        civilDate: civilNow(ctx, await estateZone(ctx)),
-        happenedAt: instantOf(ctx.clock()),
-        body: { person, role, name: commitment },
-      },
-    ],
-    contents: [content],
+    return work(ctx, await enterProgram(ctx, "Command line"));
   });
 }

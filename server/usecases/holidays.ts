@@ -3,8 +3,11 @@ import { civilParts, parseCivilDate } from "@roundbook/schemas";
 import { among } from "../store/among.ts";
 import { calendars, holidays } from "../store/schema/calendars.ts";
 import { appendNow } from "./append-now.ts";
+import { atOnce } from "./at-once.ts";
 import { civilNow, estateZone } from "./civil-now.ts";
 import type { Context, Session } from "./context.ts";
+import { readEstate } from "./create-estate.ts";
+import { enterProgram } from "./program-person.ts";
 
 /** A country of ISO 3166-1, or a part of it that has holidays of its own. */
 export interface Region {
@@ -63,36 +66,46 @@ export async function holidaysOf(region: string, year: number): Promise<Holidays
 const YEARS_BACK = 1;
 const YEARS_AHEAD = 5;
 
+interface Year {
+  readonly region: string;
+  readonly year: number;
+}
+
+async function missingYears(ctx: Context, regions: ReadonlySet<string>): Promise<Year[]> {
+  const today = parseCivilDate(civilNow(ctx, await estateZone(ctx)));
+  if (today === undefined || regions.size === 0) return [];
+  const { year: now } = civilParts(today);
+  const known = await ctx.store.db
+    .select({ region: holidays.region, year: holidays.year })
+    .from(holidays)
+    .where(among(holidays.region, regions));
+  const written = new Set(known.map(({ region, year }) => `${region} ${year}`));
+  const missing: Year[] = [];
+  for (const region of regions)
+    for (let year = now - YEARS_BACK; year <= now + YEARS_AHEAD; year += 1)
+      if (!written.has(`${region} ${year}`)) missing.push({ region, year });
+  return missing;
+}
+
 /** Seals the holidays of years that are not written down yet; what is written stays. */
 export async function ensureHolidays(
   ctx: Context,
   by: Session,
   regions: Iterable<string>,
 ): Promise<void> {
-  const today = parseCivilDate(civilNow(ctx, await estateZone(ctx)));
-  if (today === undefined) return;
-  const { year: now } = civilParts(today);
-  const asked = new Set(regions);
-  if (asked.size === 0) return;
-  const known = await ctx.store.db
-    .select({ region: holidays.region, year: holidays.year })
-    .from(holidays)
-    .where(among(holidays.region, asked));
-  const written = new Set(known.map(({ region, year }) => `${region} ${year}`));
-  for (const region of asked)
-    for (let year = now - YEARS_BACK; year <= now + YEARS_AHEAD; year += 1) {
-      if (written.has(`${region} ${year}`)) continue;
-      const days = await holidaysOf(region, year);
-      await appendNow(ctx, by, {
-        kind: "holidays-set",
-        asset: null,
-        body: { region, year, holidays: days },
-      });
-    }
+  for (const { region, year } of await missingYears(ctx, new Set(regions)))
+    await appendNow(ctx, by, {
+      kind: "holidays-set",
+      asset: null,
+      body: { region, year, holidays: await holidaysOf(region, year) },
+    });
 }
 
-/** The regions that calendars name, for whoever starts the server in a new year. */
-export async function regionsInUse(ctx: Context): Promise<string[]> {
+/** Writes down the years ahead that calendars in use have come to need, as when a server starts. */
+export async function renewHolidays(ctx: Context): Promise<void> {
+  if (!(await readEstate(ctx))) return;
   const rows = await ctx.store.db.select().from(calendars);
-  return [...new Set(rows.flatMap(({ calendar }) => calendar.region ?? []))];
+  const regions = new Set(rows.flatMap(({ calendar }) => calendar.region ?? []));
+  if ((await missingYears(ctx, regions)).length === 0) return;
+  await atOnce(ctx, async (at) => ensureHolidays(at, await enterProgram(at, "Server"), regions));
 }

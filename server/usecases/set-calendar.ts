@@ -1,5 +1,6 @@
 import { calendarProblems, type Problem, problem, type SiteCalendar } from "@roundbook/schemas";
 import { appendNow } from "./append-now.ts";
+import { atOnce } from "./at-once.ts";
 import type { Context, Session } from "./context.ts";
 import { ensureHolidays, readRegions } from "./holidays.ts";
 import { readPlaces } from "./read-register.ts";
@@ -23,6 +24,9 @@ export async function setCalendar(
   if (place?.level !== "site") throw new Refusal("not-found", "no-such-site");
   const problems = await problemsOf(calendar);
   if (problems.length > 0) throw new Refusal("invalid", "calendar-not-right", problems);
-  if (calendar.region !== undefined) await ensureHolidays(ctx, by, [calendar.region]);
-  await appendNow(ctx, by, { kind: "calendar-set", asset: null, body: { site, calendar } });
+  const { region } = calendar;
+  await atOnce(ctx, async (at) => {
+    if (region !== undefined) await ensureHolidays(at, by, [region]);
+    await appendNow(at, by, { kind: "calendar-set", asset: null, body: { site, calendar } });
+  });
 }
