@@ -1,8 +1,8 @@
 import { type Problem, problem, type Result } from "@roundbook/schemas";
 import { jsonFault } from "../usecases/json-fault.ts";
+import { sayProblem } from "../words/say.ts";
 import { DONE, type Io, NOT_RIGHT } from "./io.ts";
 import { type Line, LONGEST_LINE, readLines } from "./lines.ts";
-import { sayProblem } from "./say.ts";
 
 /** What one line of standard input holds. */
 export type Given = Readonly<Record<string, unknown>>;

@@ -16,11 +16,11 @@ import { issueChecklist } from "../usecases/issue-checklist.ts";
 import { knownBlocks } from "../usecases/known-blocks.ts";
 import { putAssetType } from "../usecases/put-asset-type.ts";
 import { setInterval } from "../usecases/set-interval.ts";
+import { sayProblem } from "../words/say.ts";
 import { readArguments } from "./arguments.ts";
 import { DONE, UsageError, type Verb } from "./io.ts";
 import { enter } from "./open-estate.ts";
 import { jsonReader, readJson } from "./read-json.ts";
-import { sayProblem } from "./say.ts";
 
 /** What a definition is known by, and what its designer had better look at. */
 type Known = object & { readonly warnings?: readonly Problem[] };

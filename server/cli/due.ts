@@ -2,10 +2,10 @@ import { type DueRow, type DueStatus, parseCivilDate } from "@roundbook/schemas"
 import type { Context } from "../usecases/context.ts";
 import { readDue } from "../usecases/read-due.ts";
 import { readPlaces } from "../usecases/read-register.ts";
+import { say } from "../words/say.ts";
 import { readArguments } from "./arguments.ts";
 import { DONE, UsageError, type Verb } from "./io.ts";
 import { withEstate } from "./open-estate.ts";
-import { say } from "./say.ts";
 import { table } from "./table.ts";
 
 const FLAGS = {

@@ -7,11 +7,11 @@ import {
 import type { Context, Session } from "../usecases/context.ts";
 import { importFile } from "../usecases/import-file.ts";
 import { programPerson } from "../usecases/program-person.ts";
+import { say } from "../words/say.ts";
 import { readArguments } from "./arguments.ts";
 import { DONE, NOT_RIGHT, UsageError, type Verb } from "./io.ts";
 import { enter, withEstate } from "./open-estate.ts";
 import { jsonReader } from "./read-json.ts";
-import { say } from "./say.ts";
 
 const FLAGS = { map: { type: "string" }, trial: { type: "boolean", default: false } } as const;
 const readMapping = jsonReader<ImportMapping>(IMPORT_MAPPING_SCHEMA);

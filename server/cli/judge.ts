@@ -20,10 +20,10 @@ import {
 import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { createPatternEngine } from "@roundbook/schemas/patterns";
 import { parseChecklist } from "@roundbook/schemas/validate";
+import { say, sayProblem } from "../words/say.ts";
 import { answerLines, bad, type Given, isObject, told } from "./answer-lines.ts";
 import { readArguments } from "./arguments.ts";
 import type { Verb } from "./io.ts";
-import { say, sayProblem } from "./say.ts";
 
 const KEPT_JUDGES = 64;
 

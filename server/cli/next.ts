@@ -8,11 +8,11 @@ import {
   type Problem,
   statusOn,
 } from "@roundbook/schemas";
+import { say } from "../words/say.ts";
 import { answerLines, told } from "./answer-lines.ts";
 import { readArguments } from "./arguments.ts";
 import type { Verb } from "./io.ts";
 import { readNextLine } from "./next-line.ts";
-import { say } from "./say.ts";
 
 interface Answer {
   readonly window: DueWindow;

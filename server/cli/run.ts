@@ -1,4 +1,5 @@
 import { Refusal } from "../usecases/refusal.ts";
+import { say, sayProblem } from "../words/say.ts";
 import { block } from "./block.ts";
 import { assetType, interval, issue, place } from "./define.ts";
 import { due } from "./due.ts";
@@ -8,7 +9,6 @@ import { type Io, NOT_RIGHT, UsageError, type Verb } from "./io.ts";
 import { judge } from "./judge.ts";
 import { exporting, rebuilding } from "./logbook.ts";
 import { next } from "./next.ts";
-import { say, sayProblem } from "./say.ts";
 import { starter, starters } from "./starters.ts";
 
 const VERBS: Readonly<Record<string, Verb>> = {

@@ -1,7 +1,7 @@
 import { EXPLANATION_CODES, PROBLEM_CODES, REFUSAL_CODES } from "@roundbook/schemas";
 import { describe, expect, test } from "vitest";
+import { PARAM_WORDS } from "./param-words.ts";
 import { say } from "./say.ts";
-import { PARAM_WORDS } from "./words/param-words.ts";
 import { WORDS } from "./words.ts";
 
 const LISTED: Readonly<Record<string, readonly string[]>> = {

@@ -1,9 +1,9 @@
-import { DESK_WORDS } from "./words/desk-words.ts";
-import { DUE_WORDS } from "./words/due-words.ts";
-import { IMPORT_WORDS } from "./words/import-words.ts";
-import { JUDGE_WORDS } from "./words/judge-words.ts";
-import { LINT_WORDS } from "./words/lint-words.ts";
-import { SHAPE_WORDS } from "./words/shape-words.ts";
+import { DESK_WORDS } from "./desk-words.ts";
+import { DUE_WORDS } from "./due-words.ts";
+import { IMPORT_WORDS } from "./import-words.ts";
+import { JUDGE_WORDS } from "./judge-words.ts";
+import { LINT_WORDS } from "./lint-words.ts";
+import { SHAPE_WORDS } from "./shape-words.ts";
 
 /**
  * The command line's wording of every code, by code; the apps have their own. `{name}` stands for a

@@ -1,6 +1,6 @@
 import type { Explanation, ProblemParam } from "@roundbook/schemas";
-import { durationInWords } from "./words/duration-in-words.ts";
-import { PARAM_WORDS, TIMES } from "./words/param-words.ts";
+import { durationInWords } from "./duration-in-words.ts";
+import { PARAM_WORDS, TIMES } from "./param-words.ts";
 import { WORDS } from "./words.ts";
 
 /** Numbers as JavaScript writes them, lists with commas, and nothing for what is unknown. */
