@@ -10,6 +10,7 @@ import { descriptionRoutes } from "./http/routes/description.ts";
 import { designRoutes } from "./http/routes/design.ts";
 import { dueRoutes } from "./http/routes/due.ts";
 import { estateRoutes } from "./http/routes/estate.ts";
+import { feedRoutes } from "./http/routes/feeds.ts";
 import { importRoutes } from "./http/routes/imports.ts";
 import { logbookRoutes } from "./http/routes/logbook.ts";
 import { sessionRoutes } from "./http/routes/session.ts";
@@ -54,6 +55,7 @@ export function createApp({ store, clock, newId, apps, report, ...rest }: AppPar
     ...logbookRoutes,
     ...designRoutes,
     ...dueRoutes,
+    ...feedRoutes,
     ...importRoutes,
     ...descriptionRoutes,
   });

@@ -71,6 +71,10 @@ const EXPECTED: Readonly<Record<RouteKey, string>> = {
   "POST /api/imports": DESK,
   "POST /api/imports/:id/trial": DESK,
   "POST /api/imports/:id/run": DESK,
+  "GET /api/feeds": DESK,
+  "POST /api/feeds": DESK,
+  "DELETE /api/feeds/:id": DESK,
+  "GET /feeds/:file": ANYONE,
   "GET /api/export": "owner manager auditor",
   "GET /api/openapi.json": ALL,
 };
@@ -99,7 +103,7 @@ describe("every route is authorised by role on the server", () => {
   it("the table and this list name the same routes, and the server has no other", () => {
     expect([...ROUTE_KEYS].toSorted()).toEqual(Object.keys(EXPECTED).toSorted());
     const bound = server.app.routes
-      .filter(({ method, path }) => method !== "ALL" && path.startsWith("/api/"))
+      .filter(({ method, path }) => method !== "ALL" && /^\/(api|feeds)\//.test(path))
       .map(({ method, path }) => `${method} ${path}`);
     expect([...new Set(bound)].toSorted()).toEqual(Object.keys(EXPECTED).toSorted());
   });

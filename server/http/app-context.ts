@@ -16,4 +16,5 @@ export interface Limits {
   readonly signInName: RateLimit;
   readonly signInAddress: RateLimit;
   readonly session: RateLimit;
+  readonly feed: RateLimit;
 }

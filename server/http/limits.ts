@@ -7,5 +7,6 @@ const MINUTE = 60_000;
 export const createLimits = (now: () => number): Limits => ({
   signInName: createRateLimit({ capacity: 10, perMs: 15 * MINUTE }, now),
   signInAddress: createRateLimit({ capacity: 100, perMs: 15 * MINUTE }, now),
+  feed: createRateLimit({ capacity: 120, perMs: MINUTE }, now),
   session: createRateLimit({ capacity: 1200, perMs: MINUTE }, now),
 });

@@ -3,63 +3,29 @@ import {
   ADD_PLACE_SCHEMA,
   ASSET_TYPE_SCHEMA,
   BODY_SCHEMAS,
-  CHANGE_PARTICULARS_SCHEMA,
-  END_OVERRIDE_SCHEMA,
   ENROL_DEVICE_SCHEMA,
   IMPORT_MAPPING_SCHEMA,
-  INTERVAL_BODY_SCHEMA,
-  INTERVAL_DATES_SCHEMA,
-  INTERVAL_EFFECT_SCHEMA,
   ISSUE_DRAFT_SCHEMA,
-  KEEPER_SCHEMA,
   NEW_DRAFT_SCHEMA,
-  OVERRIDE_SCHEMA,
   POST_ENTRIES_SCHEMA,
   RECEIVE_RESULT_SCHEMA,
-  ROLES,
-  type Role,
   SAVE_BLOCK_SCHEMA,
   SAVE_DRAFT_SCHEMA,
-  SAVE_INTERVAL_DRAFT_SCHEMA,
   SETUP_SCHEMA,
   SIGN_IN_SCHEMA,
-  SITE_CALENDAR_SCHEMA,
-  TEAM_SCHEMA,
-  TIME_SCHEMA,
 } from "@roundbook/schemas";
+import { DUE_ROUTES } from "./due-route-table.ts";
 import {
   CHECKLISTS_QUERY,
   CURSOR_QUERY,
   DEFECTS_QUERY,
-  DUE_COUNT_QUERY,
-  DUE_QUERY,
   ENTRIES_ENVELOPE,
-  PLAN_QUERY,
   REGISTER_QUERY,
   WITHDRAW_SCHEMA,
 } from "./query-schemas.ts";
+import { all, desk, deskVerb, READS_IT_ALL, type RouteRule, round } from "./route-rule.ts";
 
-/** Who may call a route: nobody signed in is needed, or one of the roles. */
-export type Access = "anyone" | readonly Role[];
-
-export interface RouteRule {
-  readonly who: Access;
-  readonly says: string;
-  /** Schema of the JSON body; none when the route takes no body or a raw one. */
-  readonly body?: object;
-  /** Checked instead of `body` where the parts are answered one by one. */
-  readonly envelope?: object;
-  /** Schema of the query parameters, all strings; none allowed without one. */
-  readonly query?: object;
-  /** Content types of a raw body. */
-  readonly raw?: readonly string[];
-  /** Largest body in bytes. */
-  readonly limit?: number;
-  /** Looks before it appends: one transaction (`atOnce`). */
-  readonly atOnce?: boolean;
-  /** Status of a success. */
-  readonly reply?: 200 | 201 | 204;
-}
+export type { Access, RouteRule } from "./route-rule.ts";
 
 const MEGABYTE = 1024 * 1024;
 export const DEFAULT_LIMIT = MEGABYTE;
@@ -69,23 +35,14 @@ const ENTRIES_LIMIT = 4 * MEGABYTE;
 export const EVIDENCE_LIMIT = 8 * MEGABYTE;
 export const IMPORT_LIMIT = 1024 * MEGABYTE;
 
-const EVERY_ROLE = ROLES;
-const ON_THE_ROUND = ["owner", "manager", "inspector"] as const;
-const AT_THE_DESK = ["owner", "manager"] as const;
-const READS_IT_ALL = ["owner", "manager", "auditor"] as const;
-
 const REGISTER_BODY = {
   ...BODY_SCHEMAS.registered,
   properties: (({ source: _, ...own }) => own)(BODY_SCHEMAS.registered.properties),
 } as const;
 
-const desk = { who: AT_THE_DESK } as const;
-const deskVerb = { who: AT_THE_DESK, atOnce: true } as const;
-const all = { who: EVERY_ROLE } as const;
-const round = { who: ON_THE_ROUND } as const;
-
 /** Every route of the API with who may call it: the only place where access is decided. */
 export const ROUTES = {
+  ...DUE_ROUTES,
   "GET /api/session": { who: "anyone", says: "Who is signed in, and the server's clock" },
   "POST /api/setup": {
     who: "anyone",
@@ -107,57 +64,9 @@ export const ROUTES = {
   "GET /api/places": { ...all, says: "Places of the estate" },
   "POST /api/places": { ...deskVerb, says: "Add a place", body: ADD_PLACE_SCHEMA, reply: 201 },
   "GET /api/sites/:id/bundle": { ...all, says: "What a device needs for one site's round" },
-  "GET /api/calendars": { ...all, says: "When sites are closed, holidays included" },
-  "GET /api/holiday-regions": { ...all, says: "Regions whose holidays are known" },
-  "PUT /api/sites/:id/calendar": {
-    ...deskVerb,
-    says: "Say when a site is closed",
-    body: SITE_CALENDAR_SCHEMA,
-    reply: 204,
-  },
-  "GET /api/teams": { ...all, says: "Teams" },
-  "PUT /api/teams/:id": {
-    ...deskVerb,
-    says: "Make or change a team",
-    body: TEAM_SCHEMA,
-    reply: 204,
-  },
-  "PUT /api/places/:id/keeper": {
-    ...deskVerb,
-    says: "Say who does the rounds of a place",
-    body: KEEPER_SCHEMA,
-    reply: 204,
-  },
-  "PUT /api/people/:id/time": {
-    ...deskVerb,
-    says: "Say how many minutes a week a person has for rounds",
-    body: TIME_SCHEMA,
-    reply: 204,
-  },
-  "GET /api/due": { ...all, says: "What is due, in order", query: DUE_QUERY },
-  "GET /api/due/count": { ...all, says: "How much is due", query: DUE_COUNT_QUERY },
-  "GET /api/plan": { ...all, says: "What is coming in 12 months, by week", query: PLAN_QUERY },
   "GET /api/assets": { ...all, says: "The register", query: REGISTER_QUERY },
   "POST /api/assets": { ...deskVerb, says: "Register an asset", body: REGISTER_BODY, reply: 201 },
   "GET /api/assets/:id": { ...all, says: "One asset with its windows and defects" },
-  "PUT /api/assets/:id/particulars": {
-    ...deskVerb,
-    says: "Say an asset's particulars anew",
-    body: CHANGE_PARTICULARS_SCHEMA,
-    reply: 204,
-  },
-  "PUT /api/assets/:id/overrides/:interval": {
-    ...deskVerb,
-    says: "Give an asset a rule of its own by an interval",
-    body: OVERRIDE_SCHEMA,
-    reply: 204,
-  },
-  "DELETE /api/assets/:id/overrides/:interval": {
-    ...deskVerb,
-    says: "End an asset's own rule",
-    body: END_OVERRIDE_SCHEMA,
-    reply: 204,
-  },
   "GET /api/assets/:id/history": {
     ...all,
     says: "An asset's entries, newest first",
@@ -233,37 +142,6 @@ export const ROUTES = {
     says: "Issue a version of an asset type",
     body: ASSET_TYPE_SCHEMA,
   },
-  "GET /api/intervals": { ...all, says: "Intervals" },
-  "POST /api/intervals": {
-    ...deskVerb,
-    says: "Set an interval",
-    body: INTERVAL_BODY_SCHEMA,
-    reply: 201,
-  },
-  "PUT /api/intervals/:id": {
-    ...deskVerb,
-    says: "Change an interval",
-    body: INTERVAL_BODY_SCHEMA,
-    reply: 204,
-  },
-  "DELETE /api/intervals/:id": { ...deskVerb, says: "End an interval", reply: 204 },
-  "POST /api/intervals/dates": {
-    ...desk,
-    says: "The next dates of one asset, if an interval read so",
-    body: INTERVAL_DATES_SCHEMA,
-  },
-  "POST /api/intervals/effect": {
-    ...desk,
-    says: "What an interval would do today, if it read so",
-    body: INTERVAL_EFFECT_SCHEMA,
-  },
-  "GET /api/interval-drafts": { ...desk, says: "Intervals that are not in force yet" },
-  "PUT /api/interval-drafts/:id": {
-    ...desk,
-    says: "Keep an interval that is not in force yet, over the revision read",
-    body: SAVE_INTERVAL_DRAFT_SCHEMA,
-  },
-  "DELETE /api/interval-drafts/:id": { ...desk, says: "Throw such an interval away", reply: 204 },
   "POST /api/imports": {
     ...desk,
     says: "Send a CSV file to import",

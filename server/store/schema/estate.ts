@@ -67,3 +67,14 @@ export const evidence = sqliteTable("evidence", {
   size: integer("size").notNull(),
   receivedAt: integer("received_at").notNull(),
 });
+
+/** Secret calendar addresses of sites and people; the secret itself is kept nowhere. */
+export const feeds = sqliteTable("feeds", {
+  id: text("id").primaryKey(),
+  tokenHash: text("token_hash").notNull().unique(),
+  kind: text("kind").$type<"site" | "person">().notNull(),
+  subject: text("subject").notNull(),
+  createdAt: integer("created_at").notNull(),
+  createdBy: text("created_by").notNull(),
+  revokedAt: integer("revoked_at"),
+});
