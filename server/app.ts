@@ -8,6 +8,7 @@ import { type Report, replyProblem } from "./http/reply-problem.ts";
 import { assetRoutes } from "./http/routes/assets.ts";
 import { descriptionRoutes } from "./http/routes/description.ts";
 import { designRoutes } from "./http/routes/design.ts";
+import { digestRoutes } from "./http/routes/digest.ts";
 import { dueRoutes } from "./http/routes/due.ts";
 import { estateRoutes } from "./http/routes/estate.ts";
 import { feedRoutes } from "./http/routes/feeds.ts";
@@ -32,6 +33,8 @@ export interface AppParts {
   /** Folder for CSV files on their way in. */
   readonly uploads: string;
   readonly apps: AppFolders;
+  /** Whether there is a mail server to send by; absent: there is none. */
+  readonly canMail?: boolean;
   /** Told of errors of our own. */
   readonly report: Report;
 }
@@ -41,6 +44,7 @@ export function createApp({ store, clock, newId, apps, report, ...rest }: AppPar
   const ctx: AppContext = {
     ...createContext({ store, clock, newId, report: (error) => report(error, "a use-case") }),
     ...rest,
+    canMail: rest.canMail ?? false,
     limits: createLimits(clock),
   };
   const app = new Hono();
@@ -54,6 +58,7 @@ export function createApp({ store, clock, newId, apps, report, ...rest }: AppPar
     ...assetRoutes,
     ...logbookRoutes,
     ...designRoutes,
+    ...digestRoutes,
     ...dueRoutes,
     ...feedRoutes,
     ...importRoutes,

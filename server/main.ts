@@ -5,11 +5,13 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { serve } from "@hono/node-server";
 import { createApp } from "./app.ts";
 import { createFolderBlobs } from "./blobs/folder-blobs.ts";
+import { smtpTransport } from "./mail/transport.ts";
 import { createNewId } from "./new-id.ts";
 import { openStore } from "./store/open-store.ts";
 import { isEmptyEstate } from "./usecases/begin-estate.ts";
 import { createContext } from "./usecases/context.ts";
 import { renewHolidays } from "./usecases/holidays.ts";
+import { mailInBackground } from "./usecases/mail-digests.ts";
 import { recomputeInBackground } from "./usecases/recompute.ts";
 import { createSetupToken } from "./usecases/setup-token.ts";
 import { clearUploads } from "./usecases/uploads.ts";
@@ -48,11 +50,23 @@ async function start(): Promise<void> {
     newId,
     report,
     setupToken,
+    canMail:
+      process.env.ROUNDBOOK_SMTP !== undefined && process.env.ROUNDBOOK_MAIL_FROM !== undefined,
     uploads,
     apps: { runner: join(root(), "runner/dist"), designer: join(root(), "designer/dist") },
   });
 
   await renewHolidays(createContext({ store, clock, newId }));
+  const smtp = process.env.ROUNDBOOK_SMTP;
+  const from = process.env.ROUNDBOOK_MAIL_FROM;
+  const mailing =
+    smtp === undefined || from === undefined
+      ? undefined
+      : mailInBackground(
+          createContext({ store, clock, newId, report: (error) => report(error, "the digest") }),
+          smtpTransport(smtp, from),
+          process.env.ROUNDBOOK_ORIGIN,
+        );
   const background = recomputeInBackground(
     createContext({ store, clock, newId, report: (error) => report(error, "working out dates") }),
   );
@@ -74,7 +88,9 @@ async function start(): Promise<void> {
     if (stopping) return;
     stopping = true;
     // Requests under way finish and what they write is committed before the store closes.
-    server.close(() => void background.stop().then(() => store.close()));
+    server.close(
+      () => void Promise.all([background.stop(), mailing?.stop()]).then(() => store.close()),
+    );
     if ("closeIdleConnections" in server) server.closeIdleConnections();
     setTimeout(
       () => "closeAllConnections" in server && server.closeAllConnections(),

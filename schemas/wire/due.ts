@@ -202,6 +202,21 @@ export interface Plan {
   }[];
 }
 
+/** Reply of GET /api/digest. */
+export interface DigestRow {
+  readonly address: string | null;
+  readonly weekdays: readonly number[];
+  /** Whether the server has a mail server to send by. */
+  readonly canSend: boolean;
+  /** The last one: when it was sent, or why not yet. */
+  readonly last: {
+    readonly day: string;
+    readonly sentAt: string | null;
+    readonly waits: boolean;
+    readonly error: string | null;
+  } | null;
+}
+
 export interface FeedRow {
   readonly id: string;
   readonly scope: NewFeed;

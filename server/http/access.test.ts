@@ -71,6 +71,8 @@ const EXPECTED: Readonly<Record<RouteKey, string>> = {
   "POST /api/imports": DESK,
   "POST /api/imports/:id/trial": DESK,
   "POST /api/imports/:id/run": DESK,
+  "GET /api/digest": ALL,
+  "PUT /api/digest": ALL,
   "GET /api/feeds": DESK,
   "POST /api/feeds": DESK,
   "DELETE /api/feeds/:id": DESK,

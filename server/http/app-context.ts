@@ -9,6 +9,8 @@ export interface AppContext extends Context {
   readonly setupToken: SetupToken;
   /** Folder for files on their way in. */
   readonly uploads: string;
+  /** Whether there is a mail server to send by. */
+  readonly canMail: boolean;
   readonly limits: Limits;
 }
 

@@ -1,5 +1,6 @@
 import {
   CHANGE_PARTICULARS_SCHEMA,
+  DIGEST_SCHEMA,
   END_OVERRIDE_SCHEMA,
   INTERVAL_BODY_SCHEMA,
   INTERVAL_DATES_SCHEMA,
@@ -96,6 +97,13 @@ export const DUE_ROUTES = {
     body: SAVE_INTERVAL_DRAFT_SCHEMA,
   },
   "DELETE /api/interval-drafts/:id": { ...desk, says: "Throw such an interval away", reply: 204 },
+  "GET /api/digest": { ...all, says: "Where the signed-in person gets a digest, and the last one" },
+  "PUT /api/digest": {
+    ...all,
+    says: "Say where the signed-in person gets a digest",
+    body: DIGEST_SCHEMA,
+    reply: 204,
+  },
   "GET /api/feeds": { ...desk, says: "Calendar addresses" },
   "POST /api/feeds": {
     ...desk,

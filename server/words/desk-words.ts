@@ -9,6 +9,7 @@ export const DESK_WORDS = {
   "not-a-key": "this is no public key of a device",
   "device-enrolled-otherwise": "the device is enrolled with another key",
   "unknown-place": "there is no such place",
+  "not-an-address": "this is no address; one is written as name@example.org",
   "unknown-person": "there is no such person or team",
   "unknown-region": "holidays of {region} are not known",
   "ends-before": "it ends on {to}, before it begins on {from}",

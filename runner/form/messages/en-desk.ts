@@ -10,6 +10,7 @@ export const DESK_WORDS = {
   "not-a-key": "This is no key of a device.",
   "device-enrolled-otherwise": "This device is enrolled with another key.",
   "unknown-place": "This place is not known.",
+  "not-an-address": "This is no address; one is written as name@example.org.",
   "unknown-person": "This person or team is not known.",
   "unknown-region": "Holidays of “{region}” are not known.",
   "ends-before": "It ends on {to}, before it begins on {from}.",

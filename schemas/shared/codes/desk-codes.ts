@@ -13,6 +13,7 @@ export const DESK_CODES = {
 
   "unknown-place": [],
   "unknown-person": [],
+  "not-an-address": [],
   "unknown-region": ["region"],
   "ends-before": ["from", "to"],
   "site-has-no-parent": [],

@@ -5,6 +5,7 @@ import { ESTATE } from "./0002-estate.ts";
 import { BLOCKS } from "./0003-blocks.ts";
 import { INTERVAL_DRAFTS } from "./0004-interval-drafts.ts";
 import { FEEDS } from "./0005-feeds.ts";
+import { MAILS } from "./0006-mails.ts";
 
 export interface Migration {
   readonly number: number;
@@ -13,7 +14,7 @@ export interface Migration {
 }
 
 /** In order; one that has been shipped is never changed. */
-const MIGRATIONS: readonly Migration[] = [LOG, ESTATE, BLOCKS, INTERVAL_DRAFTS, FEEDS];
+const MIGRATIONS: readonly Migration[] = [LOG, ESTATE, BLOCKS, INTERVAL_DRAFTS, FEEDS, MAILS];
 
 /** Brings the tables of record up to date, in the caller's transaction. @throws when a newer program made them. */
 export async function migrate(tx: Db): Promise<void> {
