@@ -1,6 +1,7 @@
 import "@roundbook/runner/form.css";
 import "./designer.css";
 import "./interval/interval.css";
+import "./pages/plan.css";
 import { deskEnglish, MessagesProvider } from "@roundbook/runner/form";
 import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { StrictMode } from "react";

@@ -6,6 +6,7 @@ export const DESK_PAGES = {
   "app.checklists": "Checklists",
   "app.asset-types": "Asset types",
   "app.intervals": "Intervals",
+  "app.plan": "Plan",
   "app.estate-page": "Estate",
   "app.sites": "{count} {count|site|sites}",
   "app.turn-back": "Back to the page",

@@ -21,6 +21,10 @@ const IntervalsPage = lazy(async () => ({
 const IntervalPage = lazy(async () => ({
   default: (await import("./interval-page.tsx")).IntervalPage,
 }));
+const PlanPage = lazy(async () => ({ default: (await import("./plan-page.tsx")).PlanPage }));
+const DueListPage = lazy(async () => ({
+  default: (await import("./due-list-page.tsx")).DueListPage,
+}));
 const EstatePage = lazy(async () => ({ default: (await import("./estate-page.tsx")).EstatePage }));
 const ImportPage = lazy(async () => ({ default: (await import("./import-page.tsx")).ImportPage }));
 
@@ -77,6 +81,8 @@ export const App = () => {
             <Route path="/asset-types/:name" component={TypePage} />
             <Route path="/intervals" component={IntervalsPage} />
             <Route path="/intervals/:id" component={IntervalPage} />
+            <Route path="/plan" component={PlanPage} />
+            <Route path="/due" component={DueListPage} />
             <Route path="/estate" component={EstatePage} />
             <Route path="/estate/import" component={ImportPage} />
             <Route component={ChecklistsPage} />

@@ -6,12 +6,13 @@ import { useAssetTypes, useChecklists, useDrafts, useIntervals, usePlaces } from
 import { useSession } from "./session.tsx";
 import { useFacing } from "./use-facing.ts";
 
-export type Chapter = "checklists" | "asset-types" | "intervals" | "estate";
+export type Chapter = "checklists" | "asset-types" | "intervals" | "plan" | "estate";
 
 const CHAPTERS = [
   ["checklists", "/", "app.checklists"],
   ["asset-types", "/asset-types", "app.asset-types"],
   ["intervals", "/intervals", "app.intervals"],
+  ["plan", "/plan", "app.plan"],
   ["estate", "/estate", "app.estate-page"],
 ] as const;
 

@@ -1,12 +1,14 @@
 import type {
   AssetTypeRow,
   BlockRow,
+  CalendarRow,
   ChecklistRow,
   DraftRow,
   IntervalDraftRow,
   IntervalRow,
   PersonRow,
   PlaceRow,
+  TeamRow,
 } from "@roundbook/schemas";
 import { useQuery } from "@tanstack/react-query";
 import { getJson } from "./client.ts";
@@ -31,6 +33,8 @@ export const useIntervals = () =>
   });
 export const useIntervalDrafts = () =>
   useQuery(list<IntervalDraftRow>("interval-drafts", "/api/interval-drafts"));
+export const useTeams = () => useQuery(list<TeamRow>("teams", "/api/teams"));
+export const useCalendars = () => useQuery(list<CalendarRow>("calendars", "/api/calendars"));
 export const usePlaces = () => useQuery(list<PlaceRow>("places", "/api/places"));
 export const usePeople = () => useQuery(list<PersonRow>("people", "/api/people"));
 

@@ -1,0 +1,253 @@
+import {
+  Button,
+  DueMark,
+  dueWords,
+  Empty,
+  FieldPair,
+  LeafWords,
+  LineField,
+  Loading,
+  Row,
+  Rows,
+  SelectField,
+  StateLine,
+  TitleBlock,
+  useMessages,
+  WordButton,
+  WordLink,
+  whyWords,
+} from "@roundbook/runner/form";
+import {
+  type CivilDate,
+  type Counted,
+  type DueCounts,
+  type DueRow,
+  NO_DATE,
+  type Page,
+  parseCivilDate,
+} from "@roundbook/schemas";
+import { useInfiniteQuery, useQuery } from "@tanstack/react-query";
+import { useLocation, useSearch } from "wouter";
+import { d } from "../messages/desk.ts";
+import { pl } from "../messages/plan.ts";
+import { civilToday } from "../model/interval-draft.ts";
+import { getJson } from "./client.ts";
+import { DeskPage } from "./desk-page.tsx";
+import { useChoices } from "./plan-scope.tsx";
+import { useAssetTypes, usePlaces } from "./queries.ts";
+
+const STATUSES = [
+  "overdue",
+  "blocked",
+  "undecided",
+  "never-done",
+  "due",
+  "late-window",
+  "early",
+  "excused",
+  "not-yet",
+] as const;
+const FILTERS = ["site", "place", "keeper", "assetType", "status", "q", "on"] as const;
+type Filter = (typeof FILTERS)[number];
+
+const counted = ({ count, more }: Counted): string =>
+  more ? pl("due.or-more", { count }) : String(count);
+
+const dayOf = (iso: string): CivilDate => parseCivilDate(iso) ?? (0 as CivilDate);
+
+const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDate }) => {
+  const messages = useMessages();
+  const window = { earliest: dayOf(row.earliest), due: dayOf(row.due), latest: dayOf(row.latest) };
+  const dated = window.due < NO_DATE;
+  const loud = row.status === "overdue" || row.status === "blocked" || row.status === "undecided";
+  return (
+    <Row
+      number={row.number}
+      name={`${row.description}, ${row.intervalTitle}`}
+      second={whyWords(messages, row.why, today)}
+      due={
+        <>
+          <span className={loud ? "danger" : undefined}>
+            {row.status === "overdue" ? dueWords(window, today) : pl(`status.${row.status}`)}
+          </span>
+          {dated && row.status !== "overdue" && <span>{dueWords(window, today)}</span>}
+          {dated && <DueMark {...window} today={today} />}
+        </>
+      }
+    />
+  );
+};
+
+/** Everything that is due, filtered; the filters stand in the address. */
+export const DueListPage = () => {
+  const [, navigate] = useLocation();
+  const search = new URLSearchParams(useSearch());
+  const asked = new URLSearchParams();
+  for (const name of FILTERS) {
+    const value = search.get(name);
+    if (value) asked.set(name, value);
+  }
+  const set = (name: Filter, value: string) => {
+    if (value === "") asked.delete(name);
+    else asked.set(name, value);
+    if (name === "site") asked.delete("place");
+    navigate(`/due?${asked}`, { replace: true });
+  };
+  const choices = useChoices();
+  const places = usePlaces().data ?? [];
+  const types = useAssetTypes().data ?? [];
+  const pages = useInfiniteQuery({
+    queryKey: ["due", String(asked)],
+    queryFn: ({ pageParam }) => {
+      const query = new URLSearchParams(asked);
+      if (pageParam !== "") query.set("cursor", pageParam);
+      return getJson<Page<DueRow>>(`/api/due?${query}`);
+    },
+    initialPageParam: "",
+    getNextPageParam: (last: Page<DueRow>) => last.next,
+  });
+  const counts = useQuery({
+    queryKey: ["due", "count", String(asked)],
+    queryFn: () => {
+      const query = new URLSearchParams(asked);
+      query.delete("status");
+      return getJson<DueCounts>(`/api/due/count?${query}`);
+    },
+  }).data;
+  const on = asked.get("on");
+  const today = dayOf(on ?? civilToday(new Date()));
+  const rows = pages.data?.pages.flatMap((page) => page.rows) ?? [];
+  const site = asked.get("site");
+  const inSite = places.filter((place) => place.level !== "site" && isIn(places, place.id, site));
+  const select = (name: Filter, label: string, none: string, options: readonly Option[]) => (
+    <SelectField
+      label={label}
+      none={none}
+      options={[...options]}
+      value={asked.get(name) ?? ""}
+      onChange={(event) => set(name, event.target.value)}
+    />
+  );
+  return (
+    <DeskPage current="plan">
+      <TitleBlock
+        title={pl("due.title")}
+        second={pl("due.second")}
+        actions={
+          <WordLink href="/designer/plan" onFollow={() => navigate("/plan")}>
+            {pl("plan.title")}
+          </WordLink>
+        }
+      />
+      {counts && (
+        <StateLine>
+          {pl("due.counted", {
+            all: counted(counts.all),
+            overdue: counted(counts.overdue),
+            due: counted(counts.due),
+            never: counted(counts.neverDone),
+          })}{" "}
+          {counts.blocked.count + counts.undecided.count + counts.excused.count > 0 &&
+            pl("due.counted-more", {
+              blocked: counted(counts.blocked),
+              undecided: counted(counts.undecided),
+              excused: counted(counts.excused),
+            })}
+        </StateLine>
+      )}
+      <LeafWords>
+        <FieldPair>
+          {select(
+            "site",
+            pl("due.site"),
+            pl("due.every-site"),
+            choices.sites.map(({ id, name }) => ({ value: id, label: name })),
+          )}
+          {select(
+            "status",
+            pl("due.status"),
+            pl("due.every-status"),
+            STATUSES.map((value) => ({ value, label: pl(`status.${value}`) })),
+          )}
+        </FieldPair>
+        <FieldPair>
+          {select(
+            "keeper",
+            pl("due.keeper"),
+            pl("due.anybody"),
+            [...choices.people, ...choices.teams].map(({ id, name }) => ({
+              value: id,
+              label: name,
+            })),
+          )}
+          {select(
+            "assetType",
+            pl("due.type"),
+            pl("due.every-type"),
+            types.map(({ assetType, title }) => ({ value: assetType, label: title })),
+          )}
+        </FieldPair>
+        <FieldPair>
+          {site !== null &&
+            select(
+              "place",
+              pl("due.place"),
+              pl("due.every-place"),
+              inSite.map(({ id, name }) => ({ value: id, label: name })),
+            )}
+          <LineField
+            label={pl("due.words")}
+            value={asked.get("q") ?? ""}
+            onChange={(event) => set("q", event.target.value)}
+          />
+        </FieldPair>
+      </LeafWords>
+      {pages.isPending && <Loading label={d("app.opening")} />}
+      {pages.isError && (
+        <Empty
+          sentence={d("app.away")}
+          actions={<WordButton onClick={() => void pages.refetch()}>{d("app.again")}</WordButton>}
+        />
+      )}
+      {pages.isSuccess && rows.length === 0 && (
+        <Empty sentence={pl("due.none")}>
+          <p>{pl("due.none-next")}</p>
+        </Empty>
+      )}
+      <Rows label={pl("due.title")}>
+        {rows.map((row) => (
+          <DueLine key={`${row.asset} ${row.interval}`} row={row} today={today} />
+        ))}
+      </Rows>
+      {pages.hasNextPage && (
+        <LeafWords>
+          <Button
+            kind="secondary"
+            disabled={pages.isFetchingNextPage}
+            onClick={() => void pages.fetchNextPage()}
+          >
+            {pl("due.more")}
+          </Button>
+        </LeafWords>
+      )}
+    </DeskPage>
+  );
+};
+
+interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+const isIn = (
+  places: readonly { readonly id: string; readonly parent: string | null }[],
+  id: string,
+  site: string | null,
+): boolean => {
+  for (let at = places.find((one) => one.id === id); at; ) {
+    if (at.id === site) return true;
+    const { parent } = at;
+    at = places.find((one) => one.id === parent);
+  }
+  return false;
+};
