@@ -47,8 +47,9 @@ export const PLAN_WORDS = {
   "due.none": "Nothing stands so.",
   "due.none-next": "With fewer filters there may be more.",
   "due.counted": "{all} in all: {overdue} overdue, {due} due now, {never} never done.",
-  "due.counted-more":
-    "{blocked} not to be used before a check, {undecided} undecided, {excused} excused.",
+  "due.blocked": "{count} not to be used before a check.",
+  "due.undecided": "{count} undecided.",
+  "due.excused": "{count} excused.",
   "due.or-more": "{count}+",
   "status.not-yet": "not yet",
   "status.early": "early window",

@@ -66,13 +66,13 @@ const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDa
       name={`${row.description}, ${row.intervalTitle}`}
       second={whyWords(messages, row.why, today)}
       due={
-        <>
+        <span className="due-lines">
           <span className={loud ? "danger" : undefined}>
             {row.status === "overdue" ? dueWords(window, today) : pl(`status.${row.status}`)}
           </span>
           {dated && row.status !== "overdue" && <span>{dueWords(window, today)}</span>}
           {dated && <DueMark {...window} today={today} />}
-        </>
+        </span>
       }
     />
   );
@@ -147,12 +147,10 @@ export const DueListPage = () => {
             due: counted(counts.due),
             never: counted(counts.neverDone),
           })}{" "}
-          {counts.blocked.count + counts.undecided.count + counts.excused.count > 0 &&
-            pl("due.counted-more", {
-              blocked: counted(counts.blocked),
-              undecided: counted(counts.undecided),
-              excused: counted(counts.excused),
-            })}
+          {(["blocked", "undecided", "excused"] as const)
+            .filter((name) => counts[name].count > 0)
+            .map((name) => pl(`due.${name}`, { count: counted(counts[name]) }))
+            .join(" ")}
         </StateLine>
       )}
       <LeafWords>

@@ -3,8 +3,12 @@ import { useLocation } from "wouter";
 import { es } from "../messages/estate.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { AddAsset } from "./estate-asset.tsx";
+import { ClosedDays } from "./estate-closed.tsx";
+import { Digest } from "./estate-digest.tsx";
+import { Feeds } from "./estate-feeds.tsx";
 import { People } from "./estate-people.tsx";
 import { Places } from "./estate-places.tsx";
+import { RoundsKept } from "./estate-rounds.tsx";
 import { useAssetTypes, usePlaces } from "./queries.ts";
 
 /** Where things stand, who writes in the book, and how assets come into it. */
@@ -24,6 +28,7 @@ export const EstatePage = () => {
         }
       />
       <Places />
+      <ClosedDays />
       <section>
         <PlaceHeading title={es("estate.assets")} />
         <Rows>
@@ -37,6 +42,9 @@ export const EstatePage = () => {
         {types && places && <AddAsset {...{ types, places }} />}
       </section>
       <People />
+      <RoundsKept />
+      <Feeds />
+      <Digest />
     </DeskPage>
   );
 };

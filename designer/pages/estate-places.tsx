@@ -30,7 +30,7 @@ export const pathOf = (places: readonly PlaceRow[], place: PlaceRow): string => 
 };
 
 /** Each place before those within it, sisters as the round walks them. */
-const inWalkingOrder = (places: readonly PlaceRow[], parent: string | null): PlaceRow[] =>
+export const inWalkingOrder = (places: readonly PlaceRow[], parent: string | null): PlaceRow[] =>
   places
     .filter((one) => one.parent === parent)
     .sort((a, b) => a.order - b.order)

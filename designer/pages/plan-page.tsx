@@ -29,7 +29,10 @@ const Month = ({ month, plan }: { readonly month: PlanMonth; readonly plan: Plan
   return (
     <section className="plan-month">
       <h2>
-        <span className="plan-month-name">{name}</span>{" "}
+        <span className="plan-month-name">
+          {`${name.slice(0, 3)}`}
+          <span className="plan-month-rest">{name.slice(3)}</span>
+        </span>{" "}
         <span className="plan-month-year">{month.year}</span>
         <span className="plan-month-sum">{pl("plan.checks", { count: month.checks })}</span>
       </h2>

@@ -16,7 +16,7 @@ import { writeRegister } from "./write-register.ts";
 const DAYS_BACK = 560;
 const SEED = 8420;
 const KEEPING = ["dag", "isel"] as const;
-const MINUTES_A_WEEK = 360;
+const MINUTES_A_WEEK = 60;
 
 /**
  * Opens the invented estate through the same verbs as everybody's, as if it had been kept for a
