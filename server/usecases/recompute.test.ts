@@ -1,8 +1,6 @@
 import { sql } from "drizzle-orm";
 import { expect, it } from "vitest";
-import { workOutNext } from "../store/projections/work-out.ts";
 import { recomputes, windows } from "../store/schema/due.ts";
-import { appendEntries } from "./append-entries.ts";
 import { endInterval } from "./end-interval.ts";
 import { readDue } from "./read-due.ts";
 import { readIntervals } from "./read-register.ts";
@@ -11,48 +9,8 @@ import { drainRecomputes } from "./recompute.ts";
 import { sealEntries } from "./seal-entries.ts";
 import { setCalendar } from "./set-calendar.ts";
 import { setInterval } from "./set-interval.ts";
-import { GOOD, type TestEstate, testEstate } from "./testing/estate.ts";
-
-/** More assets than one transaction works out. */
-const ASSETS = 2100;
-
-async function manyDoors() {
-  const estate = await testEstate();
-  const { ctx, ids: known, newId } = estate;
-  const ids = Array.from({ length: ASSETS }, () => newId());
-  await appendEntries(ctx, {
-    entries: ids.map((asset, at) => ({
-      kind: "registered",
-      asset,
-      author: known.person,
-      civilDate: "2026-01-05",
-      happenedAt: null,
-      body: {
-        number: `D-${at}`,
-        assetType: "door",
-        description: "Door to ice store",
-        place: known.site,
-        particulars: {},
-      },
-    })),
-  });
-  return { ...estate, assets: ids };
-}
-
-const everyMonths = ({ ref }: TestEstate, months: number) => ({
-  title: `Every ${months} months`,
-  assetType: "door",
-  checklist: ref.id,
-  rule: { kind: "from-last-done", every: `P${months}M`, first: `P${months}M` } as const,
-});
-
-const dump = async ({ ctx }: TestEstate): Promise<string[]> => {
-  const rows = await ctx.store.db.select().from(windows);
-  return rows.map((row) => JSON.stringify({ ...row, id: 0 })).sort();
-};
-
-const step = ({ ctx }: TestEstate, assets = 500) =>
-  ctx.store.write((tx) => workOutNext(tx, { assets, rows: 500 }));
+import { GOOD } from "./testing/estate.ts";
+import { ASSETS, dump, everyMonths, manyDoors, step } from "./testing/many-doors.ts";
 
 it("a change over many assets waits in batches; readers keep the old dates until one switch", async () => {
   const estate = await manyDoors();
