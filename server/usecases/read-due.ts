@@ -143,9 +143,9 @@ const isRare = (status: DueStatus | undefined): boolean =>
   status === "undecided" ||
   status === "not-yet";
 
-/** Late windows are no longer than the longest: what was due before it is not looked at. */
+/** No window is later than the longest: what was due before it is over, and not looked at. */
 async function lateBound(db: Db, status: DueStatus | undefined, on: number) {
-  if (status !== "late-window") return undefined;
+  if (status !== "late-window" && status !== "excused") return undefined;
   const [row] = await db
     .select({ longest: sql<number | null>`max(${windows.latest} - ${windows.due})` })
     .from(windows);

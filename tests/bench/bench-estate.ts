@@ -161,16 +161,26 @@ export const fillByStatement = async (estate: BenchEstate, count: number): Promi
   await each(
     (
       series,
-    ) => `insert into assets select ${id}, cast(i as text), cast(i as text), printf('%012d', i),
-      'bench', 'Bench asset ' || i, '${site}', '${site}', '{}', null, 'in-service', 20000, 0, '', 0, 20000,
+    ) => `insert into assets (id, number, number_key, number_order, asset_type, description, site, place,
+      particulars, particulars_on, particulars_at, particulars_entry, serial, status, status_on, status_at,
+      status_entry, walk_order, registered_on, search, seq)
+      select ${id}, cast(i as text), cast(i as text), printf('%012d', i), 'bench', 'Bench asset ' || i,
+      '${site}', '${site}', '{}', 20000, 0, '', null, 'in-service', 20000, 0, '', 0, 20000,
       ' bench asset ' || i, 100 + i from ${series}`,
   );
+  // Of a hundred windows five were never done, one is blocked, one excused and one undecided.
   await each(
     (
       series,
-    ) => `insert into windows (asset, interval, site, earliest, due, latest, from_entry, last_done, why, generation)
-      select ${id}, '${interval}', '${site}', 20600 + i % 365, 20600 + i % 365, 20600 + i % 365, null, null,
-      '{"code":"never-done","params":{}}', 1 from ${series}`,
+    ) => `insert into windows (asset, interval, site, place, asset_type, keeper, earliest, due, latest,
+      from_entry, last_done, state, state_from, reopens, why, generation)
+      select ${id}, '${interval}', '${site}', '${site}', 'bench', iif(i / 100 % 4 = 0, '${owner}', null),
+      20600 + i * 7 % 365 - 14, 20600 + i * 7 % 365, 20600 + i * 7 % 365 + 14, null,
+      iif(i % 100 < 5, null, 20400 + i * 7 % 365),
+      case i % 100 when 10 then 'blocked' when 20 then 'excused' when 30 then 'undecided' end,
+      iif(i % 100 in (10, 20), 20600, null), iif(i % 100 in (10, 20), 20900, null),
+      '{"code":"from-last-done","params":{}}', (select generation from intervals where id = '${interval}')
+      from ${series}`,
   );
   let last = FIRST_ENTRIES;
   const seal = async (kind: string, asset: string, total: number) => {

@@ -9,6 +9,7 @@ import {
   PAGE,
   wellKnownAsset,
 } from "./bench-estate.ts";
+import { benchDueFilters } from "./due-filters.ts";
 import { latencies } from "./measure.ts";
 import type { Row } from "./row.ts";
 import { THIRTY_POINTS } from "./thirty-points.ts";
@@ -18,9 +19,9 @@ const TURNS = 300;
 
 const bareDue = (site: string) =>
   sql.raw(`select w.*, a.number, a.description, a.place, i.title, i.checklist, l.overall
-    from windows w join assets a on a.id = w.asset join intervals i on i.id = w.interval
+    from windows w join assets a on a.id = w.asset join intervals i on i.id = +w.interval and i.generation = +w.generation
     left join last_results l on l.asset = w.asset and l.checklist = i.checklist
-    where w.site = '${site}' order by w.due, w.asset, w.interval limit 51`);
+    where w.site = '${site}' order by w.due, w.id limit 51`);
 
 const bareHistory = (asset: string) =>
   sql.raw(`select e.seq, e.civil_date, e.at, d.entry, d.leaf from entries e
@@ -61,7 +62,12 @@ export const benchReading = async (): Promise<Row[]> => {
     }
     const times = await latencies(reads, TURNS);
     const rows = SIZES.flatMap((count, at) => againstBare(count, times.slice(at * 4)));
-    return [...rows, growth("due list", times[0], times[4]), growth("history", times[2], times[6])];
+    return [
+      ...rows,
+      growth("due list", times[0], times[4]),
+      growth("history", times[2], times[6]),
+      await benchDueFilters(estates),
+    ];
   } finally {
     for (const estate of estates) await estate.close();
   }
