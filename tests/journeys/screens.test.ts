@@ -91,6 +91,18 @@ const SCREENS: readonly Screen[] = [
   },
   { name: "asset-types", go: (page) => open("/designer/asset-types", /version|particular/)(page) },
   { name: "intervals", go: (page) => open("/designer/intervals", /from last done/)(page) },
+  {
+    name: "interval",
+    go: async (page) => {
+      await open("/designer/intervals", /from last done/)(page);
+      await page.getByRole("link", { name: /Calorifier, yearly inspection/ }).click();
+      await page.getByText("If it were in force today").waitFor();
+      await page.getByText(/would be overdue/).waitFor();
+    },
+  },
+  { name: "plan", go: (page) => open("/designer/plan", /checks/)(page) },
+  { name: "due-list", go: (page) => open("/designer/due", "Fire door, quarterly")(page) },
+  { name: "life-water", go: (page) => open("/asset/number:7104", "History")(page) },
   { name: "estate", go: (page) => open("/designer/estate", "Boat Workshop")(page) },
 ];
 
