@@ -25,6 +25,7 @@ const PlanPage = lazy(async () => ({ default: (await import("./plan-page.tsx")).
 const DueListPage = lazy(async () => ({
   default: (await import("./due-list-page.tsx")).DueListPage,
 }));
+const AssetPage = lazy(async () => ({ default: (await import("./asset-page.tsx")).AssetPage }));
 const EstatePage = lazy(async () => ({ default: (await import("./estate-page.tsx")).EstatePage }));
 const ImportPage = lazy(async () => ({ default: (await import("./import-page.tsx")).ImportPage }));
 
@@ -83,6 +84,7 @@ export const App = () => {
             <Route path="/intervals/:id" component={IntervalPage} />
             <Route path="/plan" component={PlanPage} />
             <Route path="/due" component={DueListPage} />
+            <Route path="/assets/:id" component={AssetPage} />
             <Route path="/estate" component={EstatePage} />
             <Route path="/estate/import" component={ImportPage} />
             <Route component={ChecklistsPage} />

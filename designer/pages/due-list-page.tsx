@@ -57,6 +57,7 @@ const dayOf = (iso: string): CivilDate => parseCivilDate(iso) ?? (0 as CivilDate
 
 const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDate }) => {
   const messages = useMessages();
+  const [, navigate] = useLocation();
   const window = { earliest: dayOf(row.earliest), due: dayOf(row.due), latest: dayOf(row.latest) };
   const dated = window.due < NO_DATE;
   const loud = row.status === "overdue" || row.status === "blocked" || row.status === "undecided";
@@ -65,6 +66,8 @@ const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDa
       number={row.number}
       name={`${row.description}, ${row.intervalTitle}`}
       second={whyWords(messages, row.why, today)}
+      href={`/designer/assets/${row.asset}`}
+      onFollow={() => navigate(`/assets/${row.asset}`)}
       due={
         <span className="due-lines">
           <span className={loud ? "danger" : undefined}>

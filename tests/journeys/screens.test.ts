@@ -102,6 +102,18 @@ const SCREENS: readonly Screen[] = [
   },
   { name: "plan", go: (page) => open("/designer/plan", /checks/)(page) },
   { name: "due-list", go: (page) => open("/designer/due", "Fire door, quarterly")(page) },
+  {
+    name: "asset-desk",
+    go: async (page) => {
+      await open("/designer/due", "Fire door, quarterly")(page);
+      await page
+        .getByRole("link", { name: /Extension ladder/ })
+        .first()
+        .click();
+      await page.getByRole("button", { name: /Ladder, formal inspection/ }).click();
+      await page.getByText("A rule of its own: ").waitFor();
+    },
+  },
   { name: "life-water", go: (page) => open("/asset/number:7104", "History")(page) },
   { name: "estate", go: (page) => open("/designer/estate", "Boat Workshop")(page) },
 ];

@@ -1,0 +1,23 @@
+/** One asset at the desk, in English. */
+export const ASSET_WORDS = {
+  "asset.due": "Due",
+  "asset.no-due": "No interval makes it due.",
+  "asset.history": "Its history",
+  "asset.own-of": "A rule of its own: {title}",
+  "asset.own-every": "Every",
+  "asset.own-every-help": "A length such as 3 months, 6 weeks or 1 year",
+  "asset.own-reason": "Why",
+  "asset.own-until": "Until, or nothing for good",
+  "asset.own-go": "Put in force",
+  "asset.own-stands": "Every {every} by a rule of its own: {reason}.",
+  "asset.own-stands-until": "Every {every} by a rule of its own until {until}: {reason}.",
+  "asset.own-end-go": "End it",
+  "asset.particulars": "Particulars",
+  "asset.particulars-none": "Its type has no particulars.",
+  "asset.particulars-reason": "Why they are changed",
+  "asset.modified": "It was modified: ask for the checks that follow a modification",
+  "asset.particulars-go": "Write them down",
+  "asset.written": "Written. Its dates follow.",
+  "asset.needed": "It has to be said.",
+  "asset.not-a-length": "A length in days, weeks, months or years.",
+} as const;
