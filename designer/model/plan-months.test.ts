@@ -19,4 +19,5 @@ test("the same month of another year is another", () => {
 
 test("minutes are written as hours and minutes", () => {
   expect(hoursOf(425)).toEqual({ hours: 7, minutes: "05" });
+  expect(hoursOf(59.7)).toEqual({ hours: 1, minutes: "00" });
 });

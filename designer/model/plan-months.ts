@@ -27,7 +27,7 @@ export function monthsOf(weeks: readonly PlanWeek[]): readonly PlanMonth[] {
 }
 
 /** "7 h 05": hours and minutes as people write them. */
-export const hoursOf = (minutes: number): { hours: number; minutes: string } => ({
-  hours: Math.floor(minutes / 60),
-  minutes: String(Math.round(minutes) % 60).padStart(2, "0"),
-});
+export const hoursOf = (minutes: number): { hours: number; minutes: string } => {
+  const whole = Math.round(minutes);
+  return { hours: Math.floor(whole / 60), minutes: String(whole % 60).padStart(2, "0") };
+};

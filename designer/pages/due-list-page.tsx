@@ -1,6 +1,7 @@
 import {
   Button,
   DueMark,
+  dateWords,
   dueWords,
   Empty,
   FieldPair,
@@ -71,7 +72,11 @@ const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDa
       due={
         <span className="due-lines">
           <span className={loud ? "danger" : undefined}>
-            {row.status === "overdue" ? dueWords(window, today) : pl(`status.${row.status}`)}
+            {row.status === "overdue"
+              ? dueWords(window, today)
+              : row.status === "excused" && row.closure
+                ? pl("due.excused-until", { day: dateWords(row.closure.reopens) })
+                : pl(`status.${row.status}`)}
           </span>
           {dated && row.status !== "overdue" && <span>{dueWords(window, today)}</span>}
           {dated && <DueMark {...window} today={today} />}
@@ -119,6 +124,7 @@ export const DueListPage = () => {
   }).data;
   const on = asked.get("on");
   const today = dayOf(on ?? civilToday(new Date()));
+  const filtered = [...asked.keys()].some((name) => name !== "on");
   const rows = pages.data?.pages.flatMap((page) => page.rows) ?? [];
   const site = asked.get("site");
   const inSite = places.filter((place) => place.level !== "site" && isIn(places, place.id, site));
@@ -142,6 +148,12 @@ export const DueListPage = () => {
           </WordLink>
         }
       />
+      {on !== null && (
+        <StateLine>
+          {pl("due.as-on", { day: dateWords(on) })}{" "}
+          <WordButton onClick={() => set("on", "")}>{pl("due.today")}</WordButton>
+        </StateLine>
+      )}
       {counts && (
         <StateLine>
           {pl("due.counted", {
@@ -211,8 +223,8 @@ export const DueListPage = () => {
         />
       )}
       {pages.isSuccess && rows.length === 0 && (
-        <Empty sentence={pl("due.none")}>
-          <p>{pl("due.none-next")}</p>
+        <Empty sentence={pl(filtered ? "due.none" : "due.none-at-all")}>
+          <p>{pl(filtered ? "due.none-next" : "due.none-at-all-next")}</p>
         </Empty>
       )}
       <Rows label={pl("due.title")}>

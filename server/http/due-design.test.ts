@@ -154,7 +154,41 @@ describe("what is coming", () => {
   });
 });
 
+const STATUSES = [
+  "not-yet",
+  "early",
+  "due",
+  "late-window",
+  "overdue",
+  "never-done",
+  "undecided",
+  "excused",
+  "blocked",
+] as const;
+
 describe("the due list", () => {
+  it.each(["2026-10-13", "2026-12-15", "2027-03-31", "2027-04-01", "2027-06-01"])(
+    "on %s holds every row under its own status and no other, closures included",
+    async (on) => {
+      const of = async (query: string) =>
+        (await read<Page<DueRow>>(`/api/due?limit=200&on=${on}${query}`)).rows;
+      const whole = await of("");
+      const keys = (rows: readonly DueRow[]) =>
+        rows.map(({ asset, interval }) => `${asset} ${interval}`).toSorted();
+      for (const status of STATUSES)
+        expect(keys(await of(`&status=${status}`)), status).toEqual(
+          keys(whole.filter((row) => row.status === status)),
+        );
+      const counts = await read<DueCounts>(`/api/due/count?on=${on}`);
+      const count = (...asked: readonly string[]) =>
+        whole.filter(({ status }) => asked.includes(status)).length;
+      expect(counts.overdue.count).toBe(count("overdue"));
+      expect(counts.blocked.count).toBe(count("blocked"));
+      expect(counts.excused.count).toBe(count("excused"));
+      expect(counts.due.count).toBe(count("due", "late-window", "never-done"));
+    },
+  );
+
   it("is filtered by type and place, and its counts add up", async () => {
     const { rows } = await read<{ rows: PlaceRow[] }>("/api/places");
     const site = rows.find(({ code }) => code === "7");

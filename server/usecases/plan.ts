@@ -164,7 +164,9 @@ const plans = new WeakMap<Context["store"], Map<string, Promise<Plan>>>();
 export async function readPlan(ctx: Context, asked: PlanAsked): Promise<Plan> {
   const today = await dayAsked(ctx, asked.on, asked.site);
   const { size } = await readLogState(ctx.store.db);
-  const key = JSON.stringify([size, today, asked.site ?? null, asked.keeper ?? null]);
+  // A generation that is switched to changes dates without an entry.
+  const seen = (await readIntervalRows(ctx.store.db)).map(({ generation }) => generation);
+  const key = JSON.stringify([size, seen, today, asked.site ?? null, asked.keeper ?? null]);
   const kept = plans.get(ctx.store) ?? new Map<string, Promise<Plan>>();
   plans.set(ctx.store, kept);
   const known = kept.get(key);
