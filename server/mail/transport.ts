@@ -20,10 +20,14 @@ export interface Transport {
 
 const PATIENCE_MS = 20_000;
 
-/** RFC 5321 §4.2.1: replies from 500 on are for good. */
+/**
+ * RFC 5321 §4.2.1: replies from 500 on are for good. A password that the mail server does not take
+ * says nothing of the mail, and is put right.
+ */
 const isFinal = (error: unknown): boolean =>
   typeof error === "object" &&
   error !== null &&
+  !("code" in error && error.code === "EAUTH") &&
   "responseCode" in error &&
   typeof error.responseCode === "number" &&
   error.responseCode >= 500;

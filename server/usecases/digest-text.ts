@@ -36,13 +36,23 @@ async function part(
   return { title, rows, more: next !== null };
 }
 
+/** Pages that are read of one status: beyond, a mail is no place to read it. */
+const MOST_PAGES = 25;
+
 /** Due from today on within a week, whatever its window says. */
 async function coming(ctx: Context, scope: Scope, today: number): Promise<readonly DueRow[]> {
   const rows: DueRow[] = [];
   const last = civil(today + A_WEEK);
   for (const status of ["due", "late-window", "early", "not-yet"] as const) {
-    const page = await readDue(ctx, { ...scope, status, limit: 200 });
-    rows.push(...page.rows.filter((row) => row.due <= last));
+    let cursor: string | undefined;
+    for (let page = 0; page < MOST_PAGES; page += 1) {
+      const found = await readDue(ctx, { ...scope, status, cursor, limit: 200 });
+      rows.push(...found.rows.filter((row) => row.due <= last));
+      // Nothing whose window opens after the week can be due in it.
+      const beyond = (found.rows.at(-1)?.earliest ?? "") > last;
+      if (found.next === null || beyond) break;
+      cursor = found.next;
+    }
   }
   return rows.sort((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0));
 }
@@ -52,6 +62,7 @@ async function ofSite(ctx: Context, site: PlaceRow, today: number): Promise<stri
   const soon = await coming(ctx, { site: site.id }, today);
   const facts = [
     `${many(counts.overdue)} overdue`,
+    ...(counts.neverDone.count > 0 ? [`${many(counts.neverDone)} never done`] : []),
     ...(counts.blocked.count > 0 ? [`${many(counts.blocked)} not to be used before a check`] : []),
     ...(counts.undecided.count > 0 ? [`${many(counts.undecided)} undecided`] : []),
     `${soon.length} due by ${civil(today + A_WEEK)}`,
@@ -68,6 +79,7 @@ async function forDesk(ctx: Context, today: number): Promise<string[]> {
   return [
     ...lines,
     ...written(await part(ctx, "Overdue", { status: "overdue" })),
+    ...written(await part(ctx, "Never done", { status: "never-done" })),
     ...written(await part(ctx, "Not to be used before a check", { status: "blocked" })),
     ...written(await part(ctx, "Undecided", { status: "undecided" })),
     ...written({
@@ -82,7 +94,9 @@ async function forRound(ctx: Context, keeper: string, today: number): Promise<st
   const soon = await coming(ctx, { keeper }, today);
   const parts = [
     await part(ctx, "Overdue", { keeper, status: "overdue" }),
+    await part(ctx, "Never done", { keeper, status: "never-done" }),
     await part(ctx, "Not to be used before a check", { keeper, status: "blocked" }),
+    await part(ctx, "Undecided", { keeper, status: "undecided" }),
     {
       title: `Due by ${civil(today + A_WEEK)}`,
       rows: soon.slice(0, MOST_LINES),
@@ -94,9 +108,10 @@ async function forRound(ctx: Context, keeper: string, today: number): Promise<st
 }
 
 async function forAuditor(ctx: Context): Promise<string[]> {
-  const { overdue, excused, undecided } = await countDue(ctx, {});
+  const { overdue, neverDone, excused, undecided } = await countDue(ctx, {});
   return [
     `${many(overdue)} overdue`,
+    `${many(neverDone)} never done`,
     `${many(excused)} excused while closed; excused is not done`,
     `${many(undecided)} undecided`,
   ];

@@ -1,14 +1,16 @@
 import type { AddressInfo } from "node:net";
+import type { Role } from "@roundbook/schemas";
 import { SMTPServer } from "smtp-server";
 import { afterEach, expect, it } from "vitest";
 import { smtpTransport, type Transport } from "../mail/transport.ts";
 import { mails } from "../store/schema/mails.ts";
 import type { Context } from "./context.ts";
 import { readDigest, setDigest } from "./digest-setting.ts";
+import { digestText } from "./digest-text.ts";
 import { sendMails, writeDigests } from "./mail-digests.ts";
 import { sealEntries } from "./seal-entries.ts";
 import { setKeeper } from "./set-keeper.ts";
-import { type TestEstate, testEstate } from "./testing/estate.ts";
+import { GOOD, type TestEstate, testEstate } from "./testing/estate.ts";
 
 interface Received {
   readonly to: string;
@@ -53,13 +55,13 @@ const transportTo = (port: number): Transport => {
 };
 
 /** 13 October 2026 is a Tuesday; the clock of the test estate shows 09:40 UTC. */
-async function wanted(role: "inspector" | "manager" = "inspector") {
+async function wanted() {
   const estate = await testEstate();
   const { ctx, ids, session, signed, registered, newId } = estate;
   await sealEntries(ctx, session, [signed(registered(newId(), "D-7", "2026-01-05"))]);
   await setKeeper(ctx, session, ids.site, ids.person);
   await setDigest(ctx, session, { address: "dag@example.org", weekdays: [2] });
-  return { ...estate, role };
+  return estate;
 }
 const stored = ({ ctx }: { ctx: Context }) => ctx.store.db.select().from(mails);
 const settingOf = ({ ctx, session }: TestEstate) => readDigest(ctx, session, true);
@@ -90,6 +92,8 @@ it("it arrives, with what is due at the places its reader keeps, and never a sec
   const text = received[0]?.data.replaceAll("=\r\n", "") ?? "";
   expect(text).toMatch(/^Subject: Roundbook, 2026-10-13: what is due\r$/m);
   expect(text).toContain("text/plain");
+  expect(text).toContain("Never done");
+  expect(text).toContain("D-7 Door to ice store, Half-yearly");
   expect(text).toContain("https://book.example.org/");
   expect((await settingOf(estate)).last).toMatchObject({
     day: "2026-10-13",
@@ -174,4 +178,35 @@ it.each([
   await expect(setDigest(ctx, session, { address, weekdays: [1] })).rejects.toMatchObject({
     problems: [{ pointer: "/address", code: "not-an-address" }],
   });
+});
+
+it("each role is told of what was never done, of what is overdue and of what nobody keeps", async () => {
+  const { ctx, ids, session, signed, registered, inspection, newId } = await testEstate();
+  const [never, over, soon] = [newId(), newId(), newId()];
+  const entries = [
+    registered(never, "D-1", "2026-01-05"),
+    registered(over, "D-2", "2026-01-05"),
+    registered(soon, "D-3", "2026-01-05"),
+    await inspection(over, GOOD, "2026-02-01"),
+    await inspection(soon, GOOD, "2026-04-18"),
+  ];
+  await sealEntries(
+    ctx,
+    session,
+    entries.map((one) => signed(one)),
+  );
+  const told = async (role: Role) =>
+    (await digestText(ctx, { person: ids.person, role }, undefined)).text;
+  const desk = await told("manager");
+  expect(desk).toContain("1 Ferry Hall: 1 overdue, 1 never done, 1 due by 2026-10-20");
+  expect(desk).toMatch(/Overdue\n- D-2 /);
+  expect(desk).toMatch(/Never done\n- D-1 /);
+  expect(desk).toMatch(/nobody keeps the place\n- D-3 /);
+  expect(await told("auditor")).toContain("1 never done");
+  expect(await told("inspector")).toContain("Nothing is due at your places");
+  await setKeeper(ctx, session, ids.site, ids.person);
+  const round = await told("inspector");
+  expect(round).toMatch(/Overdue\n- D-2 /);
+  expect(round).toMatch(/Never done\n- D-1 /);
+  expect(round).toMatch(/Due by 2026-10-20\n- D-3 /);
 });

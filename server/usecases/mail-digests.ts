@@ -41,7 +41,14 @@ export async function writeDigests(ctx: Context, origin?: string): Promise<numbe
     if (there.length > 0) continue;
     const found = await readPerson(ctx, person);
     if (found === null) continue;
-    const told = await digestText(ctx, { person, role: found.role }, origin);
+    const told = await digestText(ctx, { person, role: found.role }, origin).catch(
+      (error: unknown) => {
+        // One that cannot be made keeps nobody else's back.
+        ctx.report(error);
+        return undefined;
+      },
+    );
+    if (told === undefined) continue;
     const row = { id: ctx.newId(), person, day: today, address, ...told };
     await ctx.store.write((tx) =>
       tx
