@@ -35,6 +35,9 @@ import { getJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { useAssetTypes, useIntervals } from "./queries.ts";
 
+/** What cannot be told has no day on its mark. */
+const UNKNOWN = { earliest: null, due: null, latest: null } as const;
+
 interface AssetReply {
   readonly asset: AssetRow;
   readonly due: readonly DueRow[];
@@ -108,7 +111,8 @@ export const AssetPage = () => {
               due: dayOf(row.due),
               latest: dayOf(row.latest),
             };
-            const dated = window.due < NO_DATE;
+            const undecided = row.status === "undecided";
+            const dated = window.due < NO_DATE && !undecided;
             return (
               <Row
                 key={row.interval}
@@ -119,6 +123,7 @@ export const AssetPage = () => {
                     <span>{pl(`status.${row.status}`)}</span>
                     {dated && <span>{dueWords(window, today)}</span>}
                     {dated && <DueMark {...window} today={today} />}
+                    {undecided && <DueMark {...UNKNOWN} today={today} />}
                   </span>
                 }
                 onPress={() => {
@@ -142,12 +147,14 @@ export const AssetPage = () => {
             />
           ))}
       </section>
-      <AssetParticulars
-        key={JSON.stringify(asset.particulars)}
-        asset={asset}
-        type={type}
-        onDone={done}
-      />
+      {type && (
+        <AssetParticulars
+          key={JSON.stringify(asset.particulars)}
+          asset={asset}
+          type={type}
+          onDone={done}
+        />
+      )}
     </DeskPage>
   );
 };

@@ -24,7 +24,7 @@ export const AssetParticulars = ({
   onDone,
 }: {
   readonly asset: AssetRow;
-  readonly type: AssetTypeRow | undefined;
+  readonly type: AssetTypeRow;
   onDone(): Promise<void>;
 }) => {
   const form = useForm<Fields>({
@@ -38,7 +38,7 @@ export const AssetParticulars = ({
   });
   const { refused, guard } = useFormRefused(form);
   const { register, formState } = form;
-  const definitions = type?.particulars ?? {};
+  const definitions = type.particulars;
   const submit = form.handleSubmit(({ particulars, reason, modified }) =>
     guard(async () => {
       const said: Particulars = Object.fromEntries(

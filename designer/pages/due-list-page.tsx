@@ -60,7 +60,8 @@ const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDa
   const messages = useMessages();
   const [, navigate] = useLocation();
   const window = { earliest: dayOf(row.earliest), due: dayOf(row.due), latest: dayOf(row.latest) };
-  const dated = window.due < NO_DATE;
+  const undecided = row.status === "undecided";
+  const dated = window.due < NO_DATE && !undecided;
   const loud = row.status === "overdue" || row.status === "blocked" || row.status === "undecided";
   return (
     <Row
@@ -80,6 +81,7 @@ const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDa
           </span>
           {dated && row.status !== "overdue" && <span>{dueWords(window, today)}</span>}
           {dated && <DueMark {...window} today={today} />}
+          {undecided && <DueMark earliest={null} due={null} latest={null} today={today} />}
         </span>
       }
     />
