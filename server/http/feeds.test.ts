@@ -61,6 +61,13 @@ describe("a calendar address", () => {
   });
 
   it("has lines of at most 75 octets that end as RFC 5545 §3.1 asks, whatever the text", async () => {
+    for (const code of ["1", "4", "5", "8"]) {
+      const { path } = await make({ site: await siteOf(code) });
+      const lines = (await (await fetchFeed(path)).text()).split("\r\n");
+      expect(Math.max(...lines.map((line) => Buffer.byteLength(line))), code).toBeLessThanOrEqual(
+        75,
+      );
+    }
     const { path } = await make({ site: await siteOf("7") });
     const text = await (await fetchFeed(path)).text();
     expect(text).toMatch(/^BEGIN:VCALENDAR\r\n/);
@@ -104,6 +111,24 @@ describe("a calendar address", () => {
       expect(text).not.toContain(id);
     }
     expect(text).not.toMatch(/pass|fail|advisory|ATTENDEE|ORGANIZER/i);
+  });
+
+  it("keeps back why one asset has a rule of its own", async () => {
+    const site = await siteOf("4");
+    const { rows } = await read<Page<DueRow>>(`/api/due?site=${site}&q=4013`);
+    const put = await server.call(
+      "PUT",
+      `/api/assets/${rows[0]?.asset}/overrides/${rows[0]?.interval}`,
+      {
+        as: owner,
+        body: { rule: { kind: "from-last-done", every: "P5M" }, reason: "Zebedee asked" },
+      },
+    );
+    expect(put.status).toBe(204);
+    const { path } = await make({ site });
+    const text = (await (await fetchFeed(path)).text()).replaceAll("\r\n ", "");
+    expect(text).toContain("4013");
+    expect(text).not.toContain("Zebedee");
   });
 
   it("of a person holds the places they keep, and no other", async () => {

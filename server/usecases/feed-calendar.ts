@@ -25,9 +25,14 @@ type Stored = Awaited<ReturnType<typeof selectDue>>[number];
 const dateOf = (day: number): ICAL.Time =>
   ICAL.Time.fromDateString(formatCivilDate(day as CivilDate));
 
-/** Records are named by ids, which are nothing to a reader of a calendar. */
+/** ical.js does not count the space that a continued line begins with (RFC 5545 §3.1: 75 octets). */
+ICAL.foldLength = 74;
+
+/** Why one asset has a rule of its own is free text, which may name anybody: it stays in the book. */
+const PRIVATE: ReadonlySet<string> = new Set(["override", "override-over"]);
+
 const why = ({ moved = [], ...said }: Explanation): string =>
-  say({ ...said, ...(moved.length > 0 ? { moved } : {}) });
+  say({ ...said, moved: moved.filter(({ code }) => !PRIVATE.has(code)) });
 
 interface Said {
   readonly estate: string;
