@@ -85,19 +85,41 @@ const withStep = (window: DueWindow, step: Explanation): DueWindow => ({
   why: { ...window.why, moved: [...(window.why.moved ?? []), step] },
 });
 
+/** Rules by which more than time asks for a check: a length of time alone is no stand-in for them. */
+function hasTrigger({ kind }: IntervalRule): boolean {
+  switch (kind) {
+    case "by-result":
+    case "on-event":
+    case "on-usage":
+    case "by-risk":
+      return true;
+    case "from-last-done":
+    case "anniversary":
+    case "each-period":
+    case "spacing":
+    case "recurrence":
+      return false;
+  }
+}
+
 /**
  * When an asset is due by a rule. Records count in the order (civil date, instant, entry id), in
  * whatever order they are given; on a civil date where any instant is unknown so is the order, and
  * the earliest due date wins. Without a calendar every day is an open one.
  *
  * An override's date counts when it lies in the override's time. One beyond it gives way to the
- * rule's own, which then is not before the override's last day.
+ * rule's own, which then is not before the override's last day. Beside a rule with a trigger, one of
+ * another kind only adds: the interval's own holds wherever it is as soon, or blocks use.
  */
 export function computeWindow(rule: IntervalRule, facts: DueFacts): DueWindow {
   const { override } = facts;
   if (override === undefined) return byRule(rule, facts);
   const { until, reason } = override;
   const other = byRule(override.rule, facts, rule.neverAfter);
+  if (hasTrigger(rule) && rule.kind !== override.rule.kind) {
+    const asked = byRule(rule, facts);
+    if (asked.due <= other.due || asked.closure?.status === "blocked") return asked;
+  }
   if (until === null || other.due <= until) {
     const params = { reason, until: until === null ? null : formatCivilDate(until) };
     return withStep(other, explain("override", params));

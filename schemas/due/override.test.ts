@@ -37,6 +37,51 @@ describe("a rule of one asset's own", () => {
     ]);
   });
 
+  test("of plain time takes away no block and no trigger of the interval", () => {
+    const repaired: Partial<DueFacts> = {
+      events: [{ kind: "repaired", entry: "repair", on: day("2026-11-20"), at: null }],
+    };
+    const onRepair: IntervalRule = {
+      kind: "on-event",
+      after: ["repaired"],
+      within: "P7D",
+      blocks: true,
+    };
+    const blocked = windowOf(every("P3M", null), onRepair, repaired);
+    expect(statusOn(blocked, day("2026-11-25"))).toBe("blocked");
+    expect(formatCivilDate(blocked.due)).toBe("2026-11-27");
+
+    const byResult: IntervalRule = { kind: "by-result", score: "state" };
+    const atOnce = [{ ...doneOn("2026-03-14"), next: { state: "at-once" } }];
+    expect(formatCivilDate(windowOf(every("P3M", null), byResult, { done: atOnce }).due)).toBe(
+      "2026-03-14",
+    );
+    const byRisk: IntervalRule = {
+      kind: "by-risk",
+      table: {
+        policy: "unique",
+        inputs: ["asset.place"],
+        // biome-ignore lint/suspicious/noThenProperty: a keyword of the dialect, never awaited
+        rules: [{ when: ["wet"], then: "P1M" }],
+      },
+      worse: { place: ["dry", "wet"] },
+    };
+    const unknown = windowOf(every("P3M", null), byRisk);
+    expect(statusOn(unknown, day("2026-04-01"))).toBe("undecided");
+    const wet = windowOf(every("P3M", null), byRisk, { particulars: { place: "wet" } });
+    expect(formatCivilDate(wet.due)).toBe("2026-04-14");
+  });
+
+  test("adds a date where the interval's trigger asks for none, or later", () => {
+    const onRepair: IntervalRule = { kind: "on-event", after: ["repaired"], within: "P7D" };
+    expect(dueOf(every("P3M", null), onRepair)[0]).toBe("2026-06-14");
+    const byResult: IntervalRule = { kind: "by-result", score: "state" };
+    const inAYear = [{ ...doneOn("2026-03-14"), next: { state: "P1Y" } }];
+    expect(formatCivilDate(windowOf(every("P3M", null), byResult, { done: inAYear }).due)).toBe(
+      "2026-06-14",
+    );
+  });
+
   test("whose date lies beyond its time gives way to the interval's", () => {
     expect(dueOf(every("P13M", "2026-06-13"))).toEqual(["2027-03-14", "2027-03-14", undefined]);
     expect(dueOf(every("P3M", "2026-06-13"))[0]).toBe("2027-03-14");
@@ -85,7 +130,7 @@ describe("a rule of one asset's own", () => {
     expect(window.why.code).toBe("needs-meter");
   });
 
-  test("holds back what the interval would block or excuse until its last day", () => {
+  test("of the same kind holds back what the interval would block until its last day", () => {
     const rule: IntervalRule = {
       kind: "on-event",
       after: ["repaired"],
@@ -93,7 +138,11 @@ describe("a rule of one asset's own", () => {
       blocks: true,
     };
     const events = [{ kind: "repaired", entry: "r", on: day("2026-04-01"), at: null }] as const;
-    const window = windowOf(every("P3M", "2026-06-01"), rule, { events });
+    const later: RuleOverride = {
+      ...every("P3M", "2026-06-01"),
+      rule: { ...rule, within: "P3M" },
+    };
+    const window = windowOf(later, rule, { events });
     expect(formatCivilDate(window.due)).toBe("2026-06-01");
     expect(["2026-05-31", "2026-06-01"].map((on) => statusOn(window, day(on)))).toEqual([
       "early",
