@@ -33,6 +33,7 @@ export * from "./due/covering.ts";
 export * from "./due/duration.ts";
 export * from "./due/facts.ts";
 export * from "./due/forecast.ts";
+export { hasTrigger } from "./due/has-trigger.ts";
 export * from "./due/interval-schema.ts";
 export * from "./due/latest-day.ts";
 export { type Spread, spreadOf } from "./due/mean-days.ts";

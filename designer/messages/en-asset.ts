@@ -9,6 +9,8 @@ export const ASSET_WORDS = {
   "asset.own-reason": "Why",
   "asset.own-until": "Until, or nothing for good",
   "asset.own-go": "Put in force",
+  "asset.own-adds":
+    "It holds beside the interval’s own: what asks for a check sooner, or blocks use, stays.",
   "asset.own-stands": "Every {every} by a rule of its own: {reason}.",
   "asset.own-stands-until": "Every {every} by a rule of its own until {until}: {reason}.",
   "asset.own-end-go": "End it",

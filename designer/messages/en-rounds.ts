@@ -12,6 +12,7 @@ export const ROUNDS_WORDS = {
   "closed.off": "Off every",
   "closed.region": "Public holidays",
   "closed.no-region": "None",
+  "closed.show": "The holidays written down",
   "closed.written": "Written down: {days}.",
   "closed.closures": "Closed once",
   "closed.seasons": "Closed each year",

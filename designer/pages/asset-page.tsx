@@ -1,7 +1,4 @@
 import {
-  DueMark,
-  dueWords,
-  Empty,
   LeafWords,
   Loading,
   PlaceHeading,
@@ -10,18 +7,10 @@ import {
   StateLine,
   TitleBlock,
   useMessages,
-  WordButton,
   WordLink,
   whyWords,
 } from "@roundbook/runner/form";
-import {
-  type AssetRow,
-  type CivilDate,
-  type DueRow,
-  NO_DATE,
-  type OverrideRow,
-  parseCivilDate,
-} from "@roundbook/schemas";
+import type { AssetRow, DueRow, OverrideRow } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
@@ -31,20 +20,17 @@ import { pl } from "../messages/plan.ts";
 import { civilToday } from "../model/interval-draft.ts";
 import { AssetParticulars } from "./asset-particulars.tsx";
 import { AssetRule } from "./asset-rule.tsx";
+import { CannotRead } from "./cannot-read.tsx";
 import { getJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
+import { DueStanding, dayOf } from "./due-standing.tsx";
 import { useAssetTypes, useIntervals } from "./queries.ts";
-
-/** What cannot be told has no day on its mark. */
-const UNKNOWN = { earliest: null, due: null, latest: null } as const;
 
 interface AssetReply {
   readonly asset: AssetRow;
   readonly due: readonly DueRow[];
   readonly overrides: readonly OverrideRow[];
 }
-
-const dayOf = (iso: string): CivilDate => parseCivilDate(iso) ?? (0 as CivilDate);
 
 /** One asset at the desk: its dates and why, a rule of its own, its particulars. */
 export const AssetPage = () => {
@@ -64,10 +50,7 @@ export const AssetPage = () => {
     return (
       <DeskPage current="estate">
         {reply.isError ? (
-          <Empty
-            sentence={d("app.away")}
-            actions={<WordButton onClick={() => void reply.refetch()}>{d("app.again")}</WordButton>}
-          />
+          <CannotRead error={reply.error} onAgain={() => void reply.refetch()} />
         ) : (
           <Loading label={d("app.opening")} />
         )}
@@ -80,11 +63,13 @@ export const AssetPage = () => {
     setOpen(undefined);
     setWritten(true);
   };
+  const chosen = intervals.find((one) => one.id === open);
   const type = types.find(({ assetType }) => assetType === asset.assetType);
   return (
     <DeskPage current="estate">
       <TitleBlock
         number={asset.number}
+        actionsAbove
         title={asset.description}
         second={asset.path.join(" › ")}
         actions={
@@ -105,47 +90,28 @@ export const AssetPage = () => {
           </LeafWords>
         )}
         <Rows>
-          {due.map((row) => {
-            const window = {
-              earliest: dayOf(row.earliest),
-              due: dayOf(row.due),
-              latest: dayOf(row.latest),
-            };
-            const undecided = row.status === "undecided";
-            const dated = window.due < NO_DATE && !undecided;
-            return (
-              <Row
-                key={row.interval}
-                name={row.intervalTitle}
-                second={whyWords(messages, row.why, today)}
-                due={
-                  <span className="due-lines">
-                    <span>{pl(`status.${row.status}`)}</span>
-                    {dated && <span>{dueWords(window, today)}</span>}
-                    {dated && <DueMark {...window} today={today} />}
-                    {undecided && <DueMark {...UNKNOWN} today={today} />}
-                  </span>
-                }
-                onPress={() => {
-                  setWritten(false);
-                  setOpen(open === row.interval ? undefined : row.interval);
-                }}
-              />
-            );
-          })}
-        </Rows>
-        {due
-          .filter((row) => row.interval === open)
-          .map((row) => (
-            <AssetRule
+          {due.map((row) => (
+            <Row
               key={row.interval}
-              asset={asset.id}
-              title={row.intervalTitle}
-              interval={intervals.find((one) => one.id === row.interval)}
-              override={overrides.find((one) => one.interval === row.interval)}
-              onDone={done}
+              name={row.intervalTitle}
+              second={whyWords(messages, row.why, today)}
+              due={<DueStanding row={row} today={today} />}
+              onPress={() => {
+                setWritten(false);
+                setOpen(open === row.interval ? undefined : row.interval);
+              }}
             />
           ))}
+        </Rows>
+        {chosen && (
+          <AssetRule
+            key={chosen.id}
+            asset={asset.id}
+            interval={chosen}
+            override={overrides.find((one) => one.interval === chosen.id)}
+            onDone={done}
+          />
+        )}
       </section>
       {type && (
         <AssetParticulars

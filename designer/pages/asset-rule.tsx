@@ -7,7 +7,12 @@ import {
   LineField,
   useMessages,
 } from "@roundbook/runner/form";
-import type { IntervalRow, IntervalRule, OverrideRow } from "@roundbook/schemas";
+import {
+  hasTrigger,
+  type IntervalRow,
+  type IntervalRule,
+  type OverrideRow,
+} from "@roundbook/schemas";
 import { useForm } from "react-hook-form";
 import { aw } from "../messages/asset.ts";
 import { readLength } from "../model/interval-length.ts";
@@ -21,10 +26,10 @@ interface Fields {
 }
 
 /** The interval's rule with another length; of a kind that has none a length from last done. */
-export const ruleOfOwn = (rule: IntervalRule | undefined, every: string): IntervalRule => {
-  if (rule?.kind === "from-last-done") return { ...rule, every };
-  if (rule?.kind === "anniversary") return { ...rule, every };
-  const { neverAfter, onDayOff, whenClosed } = rule ?? {};
+export const ruleOfOwn = (rule: IntervalRule, every: string): IntervalRule => {
+  if (rule.kind === "from-last-done") return { ...rule, every };
+  if (rule.kind === "anniversary") return { ...rule, every };
+  const { neverAfter, onDayOff, whenClosed } = rule;
   return {
     kind: "from-last-done",
     every,
@@ -37,14 +42,12 @@ export const ruleOfOwn = (rule: IntervalRule | undefined, every: string): Interv
 /** Another length for this asset alone, with its reason; or back to the interval's own. */
 export const AssetRule = ({
   asset,
-  title,
   interval,
   override,
   onDone,
 }: {
   readonly asset: string;
-  readonly title: string;
-  readonly interval: IntervalRow | undefined;
+  readonly interval: IntervalRow;
   readonly override: OverrideRow | undefined;
   onDone(): Promise<void>;
 }) => {
@@ -52,14 +55,14 @@ export const AssetRule = ({
   const form = useForm<Fields>({ defaultValues: { every: "", reason: "", until: "" } });
   const { refused, guard } = useFormRefused(form);
   const { register, formState, handleSubmit } = form;
-  const path = `/api/assets/${asset}/overrides/${interval?.id ?? ""}`;
+  const path = `/api/assets/${asset}/overrides/${interval.id}`;
   const needed = (value: string) => value.trim() !== "" || aw("asset.needed");
   const submit = handleSubmit(({ every, reason, until }) =>
     guard(async () => {
       const length = readLength(every);
       if (length === undefined) return;
       await sendJson("PUT", path, {
-        rule: ruleOfOwn(interval?.definition.rule, length),
+        rule: ruleOfOwn(interval.definition.rule, length),
         reason: reason.trim(),
         ...(until === "" ? {} : { until }),
       });
@@ -72,6 +75,8 @@ export const AssetRule = ({
       await onDone();
     }),
   );
+  // What more than time asks for is asked for still: the core sees to it, and this says so.
+  const adds = hasTrigger(interval.definition.rule);
   const every =
     override && "every" in override.rule && typeof override.rule.every === "string"
       ? durationWords(t, override.rule.every)
@@ -79,7 +84,7 @@ export const AssetRule = ({
   return (
     <form onSubmit={override ? end : submit} noValidate>
       <LeafWords>
-        <h3>{aw("asset.own-of", { title })}</h3>
+        <h3>{aw("asset.own-of", { title: interval.definition.title })}</h3>
         {override && (
           <p>
             {override.until === null
@@ -116,6 +121,7 @@ export const AssetRule = ({
           error={formState.errors.reason?.message}
           {...register("reason", { validate: needed })}
         />
+        {adds && !override && <p className="second">{aw("asset.own-adds")}</p>}
         {refused}
         <Button kind="secondary" type="submit" disabled={formState.isSubmitting}>
           {aw(override ? "asset.own-end-go" : "asset.own-go")}

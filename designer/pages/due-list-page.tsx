@@ -1,8 +1,6 @@
 import {
   Button,
-  DueMark,
   dateWords,
-  dueWords,
   Empty,
   FieldPair,
   LeafWords,
@@ -18,22 +16,16 @@ import {
   WordLink,
   whyWords,
 } from "@roundbook/runner/form";
-import {
-  type CivilDate,
-  type Counted,
-  type DueCounts,
-  type DueRow,
-  NO_DATE,
-  type Page,
-  parseCivilDate,
-} from "@roundbook/schemas";
-import { useInfiniteQuery, useQuery } from "@tanstack/react-query";
+import type { CivilDate, Counted, DueCounts, DueRow, Page } from "@roundbook/schemas";
+import { keepPreviousData, useInfiniteQuery, useQuery } from "@tanstack/react-query";
 import { useLocation, useSearch } from "wouter";
 import { d } from "../messages/desk.ts";
 import { pl } from "../messages/plan.ts";
 import { civilToday } from "../model/interval-draft.ts";
+import { CannotRead } from "./cannot-read.tsx";
 import { getJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
+import { DueStanding, dayOf } from "./due-standing.tsx";
 import { useChoices } from "./plan-scope.tsx";
 import { useAssetTypes, usePlaces } from "./queries.ts";
 
@@ -54,15 +46,9 @@ type Filter = (typeof FILTERS)[number];
 const counted = ({ count, more }: Counted): string =>
   more ? pl("due.or-more", { count }) : String(count);
 
-const dayOf = (iso: string): CivilDate => parseCivilDate(iso) ?? (0 as CivilDate);
-
 const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDate }) => {
   const messages = useMessages();
   const [, navigate] = useLocation();
-  const window = { earliest: dayOf(row.earliest), due: dayOf(row.due), latest: dayOf(row.latest) };
-  const undecided = row.status === "undecided";
-  const dated = window.due < NO_DATE && !undecided;
-  const loud = row.status === "overdue" || row.status === "blocked" || row.status === "undecided";
   return (
     <Row
       number={row.number}
@@ -70,20 +56,7 @@ const DueLine = ({ row, today }: { readonly row: DueRow; readonly today: CivilDa
       second={whyWords(messages, row.why, today)}
       href={`/designer/assets/${row.asset}`}
       onFollow={() => navigate(`/assets/${row.asset}`)}
-      due={
-        <span className="due-lines">
-          <span className={loud ? "danger" : undefined}>
-            {row.status === "overdue"
-              ? dueWords(window, today)
-              : row.status === "excused" && row.closure
-                ? pl("due.excused-until", { day: dateWords(row.closure.reopens) })
-                : pl(`status.${row.status}`)}
-          </span>
-          {dated && row.status !== "overdue" && <span>{dueWords(window, today)}</span>}
-          {dated && <DueMark {...window} today={today} />}
-          {undecided && <DueMark earliest={null} due={null} latest={null} today={today} />}
-        </span>
-      }
+      due={<DueStanding row={row} today={today} />}
     />
   );
 };
@@ -114,6 +87,8 @@ export const DueListPage = () => {
       return getJson<Page<DueRow>>(`/api/due?${query}`);
     },
     initialPageParam: "",
+    // The rows stay while a word is being typed.
+    placeholderData: keepPreviousData,
     getNextPageParam: (last: Page<DueRow>) => last.next,
   });
   const counts = useQuery({
@@ -218,12 +193,7 @@ export const DueListPage = () => {
         </FieldPair>
       </LeafWords>
       {pages.isPending && <Loading label={d("app.opening")} />}
-      {pages.isError && (
-        <Empty
-          sentence={d("app.away")}
-          actions={<WordButton onClick={() => void pages.refetch()}>{d("app.again")}</WordButton>}
-        />
-      )}
+      {pages.isError && <CannotRead error={pages.error} onAgain={() => void pages.refetch()} />}
       {pages.isSuccess && rows.length === 0 && (
         <Empty sentence={pl(filtered ? "due.none" : "due.none-at-all")}>
           <p>{pl(filtered ? "due.none-next" : "due.none-at-all-next")}</p>

@@ -145,7 +145,7 @@ export const ClosedForm = ({
       />
       {written.length > 0 && (
         <details>
-          <summary>{ro("closed.region")}</summary>
+          <summary className="closed-written">{ro("closed.show")}</summary>
           <p className="second">
             {ro("closed.written", {
               days: written.map(({ date, reason }) => `${dateWords(date)} ${reason}`).join(", "),

@@ -2,6 +2,7 @@ import {
   dateWords,
   LeafWords,
   Loading,
+  MONTHS,
   PlaceHeading,
   Row,
   Rows,
@@ -14,7 +15,13 @@ import { ro } from "../messages/rounds.ts";
 import { ClosedForm } from "./estate-closed-form.tsx";
 import { useCalendars, usePlaces } from "./queries.ts";
 
-/** "Saturday and Sunday off; public holidays of GB-ENG; closed for the winter, 11-01 to 03-31 each year". */
+/** "1 November" of 11-01. */
+const dayOfYear = (written: string): string => {
+  const [month = 0, day = 0] = written.split("-").map(Number);
+  return `${day}\u00a0${MONTHS[month - 1] ?? ""}`;
+};
+
+/** "Saturday and Sunday off; public holidays of GB-ENG; closed for the winter, 1 November to 31 March each year". */
 const wordsOf = ({ weekdays = [], region, closures = [], seasons = [] }: SiteCalendar): string => {
   const days = weekdays.map(({ weekday }) => WEEKDAYS[weekday - 1]).join(", ");
   const told = [
@@ -23,7 +30,9 @@ const wordsOf = ({ weekdays = [], region, closures = [], seasons = [] }: SiteCal
     ...closures.map(({ from, to, reason }) =>
       ro("closed.closure", { from: dateWords(from), to: dateWords(to), reason }),
     ),
-    ...seasons.map((season) => ro("closed.season", season)),
+    ...seasons.map(({ from, to, reason }) =>
+      ro("closed.season", { from: dayOfYear(from), to: dayOfYear(to), reason }),
+    ),
   ];
   return told.length === 0 ? ro("closed.none") : told.join("; ");
 };

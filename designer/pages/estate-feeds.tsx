@@ -51,6 +51,7 @@ export const Feeds = () => {
       if (sure !== id) return setSure(id);
       await sendJson("DELETE", `/api/feeds/${id}`);
       setSure(undefined);
+      setMade(undefined);
       await queries.invalidateQueries({ queryKey: ["feeds"] });
     });
   const inUse = (feeds ?? []).filter(({ revokedAt }) => revokedAt === null);

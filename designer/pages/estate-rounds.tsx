@@ -20,12 +20,16 @@ import { useRefused } from "./use-refused.tsx";
 const useSend = () => {
   const queries = useQueryClient();
   const { refused, guard } = useRefused();
-  const send = (path: string, body: object) =>
-    guard(async () => {
+  const [busy, setBusy] = useState(false);
+  const send = async (path: string, body: object) => {
+    setBusy(true);
+    await guard(async () => {
       await sendJson("PUT", path, body);
       await queries.invalidateQueries();
     });
-  return { refused, send };
+    setBusy(false);
+  };
+  return { refused, send, busy };
 };
 
 const Keepers = ({
@@ -62,7 +66,8 @@ const Team = ({
   readonly team: TeamRow;
   readonly people: readonly PersonRow[];
 }) => {
-  const { refused, send } = useSend();
+  // A list is sent as a whole: the next tick waits until the last one is known.
+  const { refused, send, busy } = useSend();
   const turn = (id: string) => {
     const members = team.members.includes(id)
       ? team.members.filter((one) => one !== id)
@@ -76,6 +81,7 @@ const Team = ({
         <label key={id} className="desk-tick">
           <input
             type="checkbox"
+            disabled={busy}
             checked={team.members.includes(id)}
             onChange={() => void turn(id)}
           />
@@ -94,7 +100,8 @@ const Time = ({ person }: { readonly person: PersonRow }) => {
   const hours = Number(text.replace(",", "."));
   const wrong = text.trim() === "" ? false : !(hours >= 0 && hours <= 168);
   const save = () => {
-    if (wrong || text.trim() === "" || text === stored) return;
+    if (text.trim() === "") return setText(stored);
+    if (wrong || text === stored) return;
     void send(`/api/people/${person.id}/time`, { minutes: Math.round(hours * 60) });
   };
   return (

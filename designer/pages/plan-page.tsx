@@ -15,6 +15,7 @@ import { useLocation } from "wouter";
 import { d } from "../messages/desk.ts";
 import { pl } from "../messages/plan.ts";
 import { hoursOf, monthsOf, type PlanMonth } from "../model/plan-months.ts";
+import { CannotRead } from "./cannot-read.tsx";
 import { getJson } from "./client.ts";
 import { DeskPage, NarrowOnly } from "./desk-page.tsx";
 import { PlanBar } from "./plan-bar.tsx";
@@ -115,12 +116,7 @@ export const PlanPage = () => {
         />
       )}
       {plan.isPending && <Loading label={d("app.opening")} />}
-      {plan.isError && (
-        <Empty
-          sentence={d("app.away")}
-          actions={<WordButton onClick={() => void plan.refetch()}>{d("app.again")}</WordButton>}
-        />
-      )}
+      {plan.isError && <CannotRead error={plan.error} onAgain={() => void plan.refetch()} />}
       {data && data.overdue.checks > 0 && (
         <StateLine>
           {pl("plan.overdue", { count: data.overdue.checks, time: time(data.overdue.minutes) })}

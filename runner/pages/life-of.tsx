@@ -61,39 +61,27 @@ export const LifeOf = (props: {
       return value === undefined ? [] : [[name, value] as const];
     },
   );
+  const checks = offered.map((issue, at) => (
+    <ButtonLink
+      key={issue.hash}
+      kind={at === 0 ? "primary" : "secondary"}
+      href={`/fill/${asset.id}/${issue.hash}`}
+      onFollow={navigate}
+    >
+      {offered.length === 1 ? book("life.check") : issue.document.title}
+    </ButtonLink>
+  ));
   return (
     <RunnerPage
       current="register"
       dock={
         wide || person.role === "auditor" || offered.length === 0 ? undefined : (
-          <Buttons>
-            {offered.slice(0, 2).map((issue, at) => (
-              <ButtonLink
-                key={issue.hash}
-                kind={at === 0 ? "primary" : "secondary"}
-                href={`/fill/${asset.id}/${issue.hash}`}
-                onFollow={navigate}
-              >
-                {offered.length === 1 ? book("life.check") : issue.document.title}
-              </ButtonLink>
-            ))}
-          </Buttons>
+          <Buttons>{checks.slice(0, 2)}</Buttons>
         )
       }
       marginalia={
         <>
-          {wide &&
-            person.role !== "auditor" &&
-            offered.map((issue, at) => (
-              <ButtonLink
-                key={issue.hash}
-                kind={at === 0 ? "primary" : "secondary"}
-                href={`/fill/${asset.id}/${issue.hash}`}
-                onFollow={navigate}
-              >
-                {offered.length === 1 ? book("life.check") : issue.document.title}
-              </ButtonLink>
-            ))}
+          {wide && person.role !== "auditor" && checks}
           <MarginBlock title={book("life.particulars")}>
             {particulars.length === 0 ? (
               <p>{book("life.none")}</p>

@@ -4,6 +4,7 @@ import { applyCalendar } from "./apply-calendar.ts";
 import { formatCivilDate } from "./civil.ts";
 import { addDuration } from "./duration.ts";
 import type { DueFacts } from "./facts.ts";
+import { hasTrigger } from "./has-trigger.ts";
 import { explain, type Span } from "./kinds/span.ts";
 import { lastDay } from "./latest-day.ts";
 import type { IntervalRule } from "./rule-schema.ts";
@@ -84,23 +85,6 @@ const withStep = (window: DueWindow, step: Explanation): DueWindow => ({
   ...window,
   why: { ...window.why, moved: [...(window.why.moved ?? []), step] },
 });
-
-/** Rules by which more than time asks for a check: a length of time alone is no stand-in for them. */
-function hasTrigger({ kind }: IntervalRule): boolean {
-  switch (kind) {
-    case "by-result":
-    case "on-event":
-    case "on-usage":
-    case "by-risk":
-      return true;
-    case "from-last-done":
-    case "anniversary":
-    case "each-period":
-    case "spacing":
-    case "recurrence":
-      return false;
-  }
-}
 
 /**
  * When an asset is due by a rule. Records count in the order (civil date, instant, entry id), in

@@ -2,7 +2,6 @@ import {
   type CivilDate,
   type Explanation,
   formatCivilDate,
-  hasDates,
   type NewFeed,
 } from "@roundbook/schemas";
 import { and, asc, gte, lte } from "drizzle-orm";
@@ -92,8 +91,6 @@ export async function feedCalendar(ctx: Context, scope: NewFeed): Promise<string
   calendar.addPropertyWithValue("method", "PUBLISH");
   const stamp = ICAL.Time.fromJSDate(new Date(Math.floor(ctx.clock() / 1000) * 1000), true);
   const said = { estate: estate?.id ?? "", stamp, pathOf };
-  for (const row of rows.slice(0, MOST_EVENTS))
-    if (hasDates({ due: row.window.due as CivilDate }))
-      calendar.addSubcomponent(eventOf(row, said));
+  for (const row of rows.slice(0, MOST_EVENTS)) calendar.addSubcomponent(eventOf(row, said));
   return `${calendar.toString()}\r\n`;
 }
