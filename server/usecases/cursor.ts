@@ -3,7 +3,7 @@ import { Refusal } from "./refusal.ts";
 export type CursorKey = readonly (string | number)[];
 
 /** Where a page ended, as text that means nothing to whoever carries it. */
-const encodeCursor = (key: CursorKey): string =>
+export const encodeCursor = (key: CursorKey): string =>
   Buffer.from(JSON.stringify(key)).toString("base64url");
 
 /** Reads a cursor whose key has members of these types. @throws Refusal for any other text. */

@@ -1,5 +1,5 @@
 import type { DueStatus } from "@roundbook/schemas";
-import { and, eq, gt, gte, isNotNull, isNull, lt, lte, or, type SQL } from "drizzle-orm";
+import { and, eq, gt, gte, isNotNull, isNull, lt, lte, or, type SQL, sql } from "drizzle-orm";
 import { windows } from "../store/schema/due.ts";
 
 const { earliest, due, latest, lastDone, state, stateFrom, reopens } = windows;
@@ -16,7 +16,7 @@ export function hasStatus(status: DueStatus, on: number): SQL | undefined {
     case "undecided":
       return and(isNotNull(state), eq(state, "undecided"));
     case "never-done":
-      return and(isNull(lastDone), lte(earliest, on), tells(on));
+      return and(isNull(lastDone), hasBegun(on), tells(on));
     case "overdue":
       return and(lt(due, on), isNotNull(lastDone), lt(latest, on), tells(on));
     case "excused":
@@ -26,13 +26,16 @@ export function hasStatus(status: DueStatus, on: number): SQL | undefined {
     case "due":
       return and(eq(due, on), isNotNull(lastDone), tells(on), isExpected(on));
     case "early":
-      return and(gt(due, on), isNotNull(lastDone), lte(earliest, on), tells(on), isExpected(on));
+      return and(gt(due, on), isNotNull(lastDone), hasBegun(on), tells(on), isExpected(on));
     case "not-yet":
       return and(gt(due, on), gt(earliest, on), tells(on), isExpected(on));
     default:
       throw new Error(`no condition for ${status satisfies never}`);
   }
 }
+
+/** With the plus, the index of the day that windows open leaves the order to that of due dates. */
+const hasBegun = (on: number): SQL => sql`+${earliest} <= ${on}`;
 
 /** Neither blocked on the day nor undecided: dates tell its status. */
 const tells = (on: number): SQL | undefined =>

@@ -26,51 +26,65 @@ async function placesIn(ctx: Context, place: string): Promise<string[]> {
   return found;
 }
 
-type Leading = "place" | "keeper" | "site" | "assetType";
+/** Windows of a type that are sooner sorted than looked for among the many of a place or person. */
+const FEW = 1000;
 
-/** What leads is read off its index; the rest only filters, so that no other index offers itself. */
-const filters = (asked: DueScope, leading: Leading | undefined): SQL[] => {
-  const { site, assetType } = asked;
-  return [
-    ...(site !== undefined && leading !== "site" ? [sql`+${windows.site} = ${site}`] : []),
-    ...(assetType !== undefined && leading !== "assetType"
-      ? [sql`+${windows.assetType} = ${assetType}`]
-      : []),
-  ];
-};
+/** How the rows of a scope are read: by one condition or several, each in order unless `sorted`. */
+export interface DueLegs {
+  readonly legs: readonly (readonly SQL[])[];
+  /** Few rows, whose order no index gives. */
+  readonly sorted: boolean;
+}
 
-const oneOf = (column: typeof windows.place | typeof windows.keeper, ids: readonly string[]) =>
-  ids.length > MOST_LEGS ? [among(column, ids)] : ids.map((id) => eq(column, id));
+async function isFew(ctx: Context, assetType: string): Promise<boolean> {
+  const rows = await ctx.store.db
+    .select({ id: windows.id })
+    .from(windows)
+    .where(eq(windows.assetType, assetType))
+    .limit(FEW + 1);
+  return rows.length <= FEW;
+}
 
-const filterOf = (column: typeof windows.place | typeof windows.keeper, ids: readonly string[]) =>
-  sql`+${column} in (select value from json_each(${JSON.stringify(ids)}))`;
+type Scoped = "site" | "place" | "keeper" | "assetType";
+type Wanted = Partial<Readonly<Record<Scoped, readonly string[]>>>;
+
+/** Only filters: with the plus no index of the column offers itself to lead. */
+const filterBy = (column: Scoped, [first, ...more]: readonly string[]): SQL =>
+  more.length === 0
+    ? sql`+${windows[column]} = ${first ?? ""}`
+    : sql`+${windows[column]} in (select value from json_each(${JSON.stringify([first, ...more])}))`;
+
+function ledBy(leading: Scoped | undefined, wanted: Wanted): SQL[][] {
+  const rest = Object.entries(wanted)
+    .filter(([column]) => column !== leading)
+    .map(([column, ids]) => filterBy(column as Scoped, ids));
+  if (leading === undefined) return [rest];
+  const ids = wanted[leading] ?? [];
+  if (ids.length > MOST_LEGS) return [[among(windows[leading], ids), ...rest]];
+  return ids.map((id) => [eq(windows[leading], id), ...rest]);
+}
 
 /**
  * What is asked for as one or more conditions, each read in order by one index and merged: of a
- * place that has rooms, or a person who is in teams, each part has an order of its own.
- * `ordered`: the order alone leads, as where a partial index holds few.
+ * place that has rooms, or a person who is in teams, each part has an order of its own. The
+ * narrowest scope leads and the rest filters. `ledByAssets`: a few known assets lead instead.
  */
 export async function dueLegs(
   ctx: Context,
   asked: DueScope,
-  ordered: boolean,
-): Promise<readonly (readonly SQL[])[]> {
-  const places = asked.place === undefined ? undefined : await placesIn(ctx, asked.place);
-  const keepers = asked.keeper === undefined ? undefined : await keeperIds(ctx, asked.keeper);
-  const byKeeper = keepers === undefined ? [] : [filterOf(windows.keeper, keepers)];
-  if (ordered) {
-    const byPlace = places === undefined ? [] : [filterOf(windows.place, places)];
-    return [[...filters(asked, undefined), ...byPlace, ...byKeeper]];
-  }
-  if (places !== undefined)
-    return oneOf(windows.place, places).map((leg) => [
-      leg,
-      ...filters(asked, "place"),
-      ...byKeeper,
-    ]);
-  if (keepers !== undefined)
-    return oneOf(windows.keeper, keepers).map((leg) => [leg, ...filters(asked, "keeper")]);
-  if (asked.site !== undefined) return [[eq(windows.site, asked.site), ...filters(asked, "site")]];
-  if (asked.assetType !== undefined) return [[eq(windows.assetType, asked.assetType)]];
-  return [[]];
+  ledByAssets = false,
+): Promise<DueLegs> {
+  const wanted: Wanted = {
+    ...(asked.place !== undefined && { place: await placesIn(ctx, asked.place) }),
+    ...(asked.keeper !== undefined && { keeper: await keeperIds(ctx, asked.keeper) }),
+    ...(asked.site !== undefined && { site: [asked.site] }),
+    ...(asked.assetType !== undefined && { assetType: [asked.assetType] }),
+  };
+  if (ledByAssets) return { legs: ledBy(undefined, wanted), sorted: true };
+  const [leading] = Object.keys(wanted) as Scoped[];
+  const { assetType } = asked;
+  if (assetType !== undefined && leading !== "assetType" && (await isFew(ctx, assetType)))
+    return { legs: ledBy("assetType", wanted), sorted: true };
+  const sorted = leading !== undefined && (wanted[leading]?.length ?? 0) > MOST_LEGS;
+  return { legs: ledBy(leading, wanted), sorted };
 }

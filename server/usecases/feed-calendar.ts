@@ -72,7 +72,8 @@ export async function feedCalendar(ctx: Context, scope: NewFeed): Promise<string
     return above === "" ? place.name : `${above}, ${place.name}`;
   };
   const rows: Stored[] = [];
-  for (const leg of await dueLegs(ctx, { site, keeper }, false))
+  const { legs } = await dueLegs(ctx, { site, keeper });
+  for (const leg of legs)
     rows.push(
       ...(await selectDue(ctx.store.db)
         .where(

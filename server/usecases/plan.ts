@@ -11,15 +11,16 @@ import {
 import { eq } from "drizzle-orm";
 import { among } from "../store/among.ts";
 import { readLogState } from "../store/append-log.ts";
+import type { Db } from "../store/db.ts";
 import { readKeepers } from "../store/projections/read-facts.ts";
 import { reckoner } from "../store/projections/reckon.ts";
 import { readIntervalRows } from "../store/projections/variants.ts";
 import { windows } from "../store/schema/due.ts";
-import { assets } from "../store/schema/register.ts";
+import { assets, checklists } from "../store/schema/register.ts";
 import type { Context } from "./context.ts";
 import { eachSlice } from "./each-asset.ts";
 import { Closures } from "./plan-closures.ts";
-import { dayAsked, readMinutes, statusOfRow } from "./read-due.ts";
+import { dayAsked, statusOfRow } from "./read-due.ts";
 import { readPeople } from "./read-register.ts";
 import { keeperIds, readCalendarRows, readTeams } from "./read-teams.ts";
 
@@ -37,6 +38,15 @@ interface Week {
   /** Checks that may be done in the week before, or wait for the one after, inside their windows. */
   forward: number;
   wait: number;
+}
+
+/** Minutes that a check is expected to take, by checklist: those of its newest issue. */
+async function readMinutes(db: Db): Promise<ReadonlyMap<string, number>> {
+  const rows = await db
+    .select({ id: checklists.id, minutes: checklists.minutes })
+    .from(checklists)
+    .orderBy(checklists.id, checklists.issue);
+  return new Map(rows.map(({ id, minutes }) => [id, minutes]));
 }
 
 const mondayOf = (day: number): number => day - weekday(day as CivilDate) + 1;

@@ -9,7 +9,7 @@ import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
 import { findWords } from "./find-words.ts";
 import { readAssetDefects } from "./read-defects.ts";
-import { civil, dayAsked, dueRow, readMinutes, selectDue } from "./read-due.ts";
+import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
 import { readOverrides } from "./read-overrides.ts";
 import { readPaths } from "./read-paths.ts";
 
@@ -106,10 +106,9 @@ export async function readAsset(
   const due = await selectDue(db)
     .where(eq(windows.asset, stored.id))
     .orderBy(asc(windows.due), asc(windows.interval));
-  const minutes = await readMinutes(db);
   return {
     asset,
-    due: due.map((row) => dueRow(row, day, minutes)),
+    due: due.map((row) => dueRow(row, day)),
     defects: await readAssetDefects(db, stored.id),
     overrides: await readOverrides(ctx, [stored.id]),
   };

@@ -16,7 +16,7 @@ import { lastAnswers, lastOf } from "./previous-answers.ts";
 import { assetRows } from "./read-assets.ts";
 import { readChecklists } from "./read-checklists.ts";
 import { defectRow, selectDefects } from "./read-defects.ts";
-import { civil, dayAsked, dueRow, readMinutes, selectDue } from "./read-due.ts";
+import { civil, dayAsked, dueRow, selectDue } from "./read-due.ts";
 import { readOverrides } from "./read-overrides.ts";
 import { readAssetTypes, readIntervals, readPlaces } from "./read-register.ts";
 import { readCalendarRows } from "./read-teams.ts";
@@ -89,7 +89,6 @@ export async function readBundle(
   const intervals = (await readIntervals(ctx)).filter(({ definition }) =>
     types.has(definition.assetType),
   );
-  const minutes = await readMinutes(db);
   const used = new Set([
     ...assetTypes.flatMap((type) => type.checklists),
     ...intervals.map(({ definition }) => definition.checklist),
@@ -101,7 +100,7 @@ export async function readBundle(
     site: own,
     places,
     assets: await assetRows(db, stored),
-    due: due.map((row) => dueRow(row, day, minutes)),
+    due: due.map((row) => dueRow(row, day)),
     assetTypes,
     intervals,
     calendar: calendar === undefined ? {} : siteDays(calendar, day),

@@ -6,7 +6,7 @@ import {
   type Page,
   statusOn,
 } from "@roundbook/schemas";
-import { and, eq, gte, sql } from "drizzle-orm";
+import { and, eq, gte, lte, type SQL, sql } from "drizzle-orm";
 import { dayOf } from "../store/append-log.ts";
 import type { Db } from "../store/db.ts";
 import { lastResults, windows } from "../store/schema/due.ts";
@@ -39,6 +39,9 @@ const COLUMNS = {
   assetType: assets.assetType,
   checklist: intervals.checklist,
   lastVerdict: lastResults.overall,
+  /** That the check is expected to take, by the newest issue of its checklist. */
+  minutes: sql<number | null>`(select ${checklists.minutes} from ${checklists}
+    where ${checklists.id} = ${intervals.checklist} order by ${checklists.issue} desc limit 1)`,
 };
 
 /**
@@ -59,17 +62,6 @@ export const selectDue = (db: Db) =>
       and(eq(lastResults.asset, windows.asset), eq(lastResults.checklist, intervals.checklist)),
     );
 type Stored = Awaited<ReturnType<typeof selectDue>>[number];
-
-/** Minutes that a check is expected to take, by checklist: those of its newest issue. */
-export type MinutesOf = ReadonlyMap<string, number>;
-
-export async function readMinutes(db: Db): Promise<MinutesOf> {
-  const rows = await db
-    .select({ id: checklists.id, minutes: checklists.minutes })
-    .from(checklists)
-    .orderBy(checklists.id, checklists.issue);
-  return new Map(rows.map(({ id, minutes }) => [id, minutes]));
-}
 
 type WindowRow = typeof windows.$inferSelect;
 
@@ -96,7 +88,7 @@ export function statusOfRow(window: WindowRow, on: number): DueStatus {
   );
 }
 
-export function dueRow(row: Stored, on: number, minutes: MinutesOf): DueRow {
+export function dueRow(row: Stored, on: number): DueRow {
   const { window, number, description, place, assetType, intervalTitle, checklist } = row;
   const { asset, site, interval, earliest, due, latest, lastDone, why, keeper } = window;
   const closure = closureOf(window);
@@ -111,7 +103,7 @@ export function dueRow(row: Stored, on: number, minutes: MinutesOf): DueRow {
     assetType,
     checklist,
     keeper,
-    minutes: minutes.get(checklist) ?? 0,
+    minutes: row.minutes ?? 0,
     earliest: civil(earliest),
     due: civil(due),
     latest: civil(latest),
@@ -135,21 +127,51 @@ export async function dayAsked(ctx: Context, on?: string, site?: string): Promis
   return dayOf(on ?? civilNow(ctx, await estateZone(ctx, site)));
 }
 
-/** What a status is looked for in: few rows of a partial index, or the order of the list. */
-const isRare = (status: DueStatus | undefined): boolean =>
-  status === "never-done" ||
-  status === "blocked" ||
-  status === "excused" ||
-  status === "undecided" ||
-  status === "not-yet";
+/**
+ * No window is longer than the longest: what was due before it is over, and what is due beyond it
+ * has not begun, so that neither is looked at.
+ */
+export async function boundOf(
+  db: Db,
+  status: DueStatus | undefined,
+  on: number,
+): Promise<SQL | undefined> {
+  const longest = async (length: SQL) => {
+    const [row] = await db.select({ days: sql<number | null>`max(${length})` }).from(windows);
+    return row?.days ?? 0;
+  };
+  if (status === "late-window" || status === "excused")
+    return gte(windows.due, on - (await longest(sql`${windows.latest} - ${windows.due}`)));
+  if (status === "early")
+    return lte(windows.due, on + (await longest(sql`${windows.due} - ${windows.earliest}`)));
+  return undefined;
+}
 
-/** No window is later than the longest: what was due before it is over, and not looked at. */
-async function lateBound(db: Db, status: DueStatus | undefined, on: number) {
-  if (status !== "late-window" && status !== "excused") return undefined;
-  const [row] = await db
-    .select({ longest: sql<number | null>`max(${windows.latest} - ${windows.due})` })
-    .from(windows);
-  return gte(windows.due, on - (row?.longest ?? 0));
+/** One page of the due list as queries whose rows are merged, each read in order by one index. */
+export async function dueQueries(ctx: Context, asked: DueAsked) {
+  const { db } = ctx.store;
+  const { status } = asked;
+  const on = await dayAsked(ctx, asked.on, asked.site);
+  const size = pageSize(asked.limit);
+  const words = await findWords(db, asked.q);
+  const column = status === "not-yet" ? windows.earliest : windows.due;
+  const after = asked.cursor && decodeCursor(asked.cursor, ["number", "number"]);
+  const { legs, sorted } = await dueLegs(ctx, asked, words.few);
+  // Where few rows are led by something else, the index of the order must not offer itself.
+  const order = sorted ? sql`+${column}` : sql`${column}`;
+  const where = and(
+    status && hasStatus(status, on),
+    await boundOf(db, status, on),
+    words.where,
+    after ? sql`(${order}, ${windows.id}) > (${after[0]}, ${after[1]})` : undefined,
+  );
+  const queries = legs.map((leg) =>
+    selectDue(db)
+      .where(and(...leg, where))
+      .orderBy(order, windows.id)
+      .limit(size + 1),
+  );
+  return { queries, on, size };
 }
 
 /**
@@ -157,31 +179,12 @@ async function lateBound(db: Db, status: DueStatus | undefined, on: number) {
  * comes in the order in which its windows open.
  */
 export async function readDue(ctx: Context, asked: DueAsked): Promise<Page<DueRow>> {
-  const { db } = ctx.store;
-  const { status } = asked;
-  const on = await dayAsked(ctx, asked.on, asked.site);
-  const size = pageSize(asked.limit);
-  const words = await findWords(db, asked.q);
-  const column = status === "not-yet" ? windows.earliest : windows.due;
-  // Led by the few assets that match, the index of due dates must not offer itself for the order.
-  const order = words.few ? sql`+${column}` : sql`${column}`;
-  const after = asked.cursor && decodeCursor(asked.cursor, ["number", "number"]);
-  const legs = await dueLegs(ctx, asked, isRare(status) || words.few);
-  const state = status === undefined ? undefined : hasStatus(status, on);
-  const bound = await lateBound(db, status, on);
+  const { queries, on, size } = await dueQueries(ctx, asked);
   const stored: Stored[] = [];
-  for (const leg of legs) {
-    const beyond = after ? sql`(${order}, ${windows.id}) > (${after[0]}, ${after[1]})` : undefined;
-    const found = await selectDue(db)
-      .where(and(...leg, state, bound, words.where, beyond))
-      .orderBy(order, windows.id)
-      .limit(size + 1);
-    stored.push(...found);
-  }
-  const minutes = await readMinutes(db);
+  for (const query of queries) stored.push(...(await query));
   const keyOf = ({ window }: Stored) =>
-    [status === "not-yet" ? window.earliest : window.due, window.id] as const;
-  if (legs.length > 1)
+    [asked.status === "not-yet" ? window.earliest : window.due, window.id] as const;
+  if (queries.length > 1)
     stored.sort((a, b) => keyOf(a)[0] - keyOf(b)[0] || keyOf(a)[1] - keyOf(b)[1]);
-  return pageOf(stored.slice(0, size + 1), size, keyOf, (row) => dueRow(row, on, minutes));
+  return pageOf(stored.slice(0, size + 1), size, keyOf, (row) => dueRow(row, on));
 }

@@ -119,6 +119,23 @@ export const openBenchEstate = async (document: Checklist): Promise<BenchEstate>
 };
 
 const STEP = 100_000;
+/** As many at every size. */
+const FEW = 20;
+/** Of so many assets. */
+export const RARE_WORD = "slipway";
+
+/** Scopes of the filled estate beside its first site. */
+export const SCOPES = {
+  /** The other half of the sites, with an eighth of all assets in one building. */
+  elsewhere: "20000000-0000-7000-8000-000000000001",
+  building: "20000000-0000-7000-8000-000000000002",
+  /** Has few assets, half of them of a type that nothing else is. */
+  room: "20000000-0000-7000-8000-000000000003",
+  rareType: "rare",
+  /** A person who keeps few. */
+  fewKept: "20000000-0000-7000-8000-000000000004",
+} as const;
+
 /** What `openBenchEstate` sealed before. */
 const FIRST_ENTRIES = 5;
 
@@ -166,15 +183,25 @@ export const fillByStatement = async (estate: BenchEstate, count: number): Promi
       status_entry, walk_order, registered_on, search, seq)
       select ${id}, cast(i as text), cast(i as text), printf('%012d', i), 'bench', 'Bench asset ' || i,
       '${site}', '${site}', '{}', 20000, 0, '', null, 'in-service', 20000, 0, '', 0, 20000,
-      ' bench asset ' || i, 100 + i from ${series}`,
+      ' bench asset ' || i || iif(i <= ${FEW}, ' ${RARE_WORD}', ''), 100 + i from ${series}`,
   );
+  await each(
+    (series) => `insert into asset_words (word, asset) select 'asset', ${id} from ${series}
+      union all select cast(i as text), ${id} from ${series}
+      union all select '${RARE_WORD}', ${id} from ${series} where i <= ${FEW}`,
+  );
+  const { elsewhere, building, room, rareType, fewKept } = SCOPES;
+  const placed = `iif(i % 8 < 4, '${site}', '${elsewhere}'),
+      iif(i <= ${FEW}, '${room}', iif(i % 8 = 4, '${building}', iif(i % 8 < 4, '${site}', '${elsewhere}'))),
+      iif(i <= ${FEW / 2}, '${rareType}', iif(i % 3 = 0, 'other', 'bench')),
+      iif(i between ${FEW / 2} and ${FEW + FEW / 2}, '${fewKept}', iif(i / 100 % 4 = 0, '${owner}', null))`;
   // Of a hundred windows five were never done, one is blocked, one excused and one undecided.
   await each(
     (
       series,
     ) => `insert into windows (asset, interval, site, place, asset_type, keeper, earliest, due, latest,
       from_entry, last_done, state, state_from, reopens, why, generation)
-      select ${id}, '${interval}', '${site}', '${site}', 'bench', iif(i / 100 % 4 = 0, '${owner}', null),
+      select ${id}, '${interval}', ${placed},
       20600 + i * 7 % 365 - 14, 20600 + i * 7 % 365, 20600 + i * 7 % 365 + 14, null,
       iif(i % 100 < 5, null, 20400 + i * 7 % 365),
       case i % 100 when 10 then 'blocked' when 20 then 'excused' when 30 then 'undecided' end,
@@ -205,5 +232,4 @@ export const fillByStatement = async (estate: BenchEstate, count: number): Promi
   await seal("brought-forward", id, count);
   const known = idOf(`1 + (i % ${WELL_KNOWN} * ${STRIDE}) % ${count}`);
   await seal("brought-forward", known, WELL_KNOWN * (PAGE - OF_EVERY));
-  await run("analyze");
 };

@@ -66,7 +66,7 @@ export const benchReading = async (): Promise<Row[]> => {
       ...rows,
       growth("due list", times[0], times[4]),
       growth("history", times[2], times[6]),
-      await benchDueFilters(estates),
+      ...(await benchDueFilters(estates)),
     ];
   } finally {
     for (const estate of estates) await estate.close();

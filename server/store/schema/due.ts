@@ -11,6 +11,7 @@ import {
   index,
   integer,
   primaryKey,
+  type SQLiteColumn,
   sqliteTable,
   text,
   uniqueIndex,
@@ -54,6 +55,30 @@ export const lastResults = sqliteTable(
   (table) => [primaryKey({ columns: [table.asset, table.checklist] })],
 );
 
+type Column = SQLiteColumn;
+
+/**
+ * One scope of the due list in each order that it is read in: by due date, by the day that windows
+ * open, and of the few that were never done or have a state, by those alone. Whatever is asked for
+ * of a scope that has none of it then costs nothing.
+ */
+const inOrder = (
+  table: Readonly<Record<"due" | "earliest" | "lastDone" | "state", Column>>,
+  scope: string,
+  columns: readonly Column[],
+) => {
+  const on = (name: string, ...last: [Column, ...Column[]]) => {
+    const [first, ...rest] = [...columns, ...last] as [Column, ...Column[]];
+    return index(`windows_${name}_${scope}`).on(first, ...rest);
+  };
+  return [
+    on("due", table.due),
+    on("opening", table.earliest),
+    on("never_done", table.due).where(isNull(table.lastDone)),
+    on("state", table.state, table.due).where(isNotNull(table.state)),
+  ];
+};
+
 export const windows = sqliteTable(
   "windows",
   {
@@ -84,16 +109,17 @@ export const windows = sqliteTable(
   (table) => [
     uniqueIndex("windows_by_asset").on(table.asset, table.interval, table.generation),
     index("windows_by_interval").on(table.interval, table.generation),
-    index("windows_by_due").on(table.due),
-    index("windows_by_site").on(table.site, table.due),
-    index("windows_by_place").on(table.place, table.due),
-    index("windows_by_keeper").on(table.keeper, table.due),
-    index("windows_by_type").on(table.assetType, table.due),
-    index("windows_by_earliest").on(table.earliest),
     /** How long the longest late window is: nothing due before that can still be in one. */
     index("windows_by_margin").on(sql`${table.latest} - ${table.due}`),
-    index("windows_never_done").on(table.due).where(isNull(table.lastDone)),
-    index("windows_with_state").on(table.due).where(isNotNull(table.state)),
+    /** How long the longest early window is: nothing due after that can already be in one. */
+    index("windows_by_lead").on(sql`${table.due} - ${table.earliest}`),
+    ...Object.entries({
+      all: [],
+      site: [table.site],
+      place: [table.place],
+      keeper: [table.keeper],
+      type: [table.assetType],
+    }).flatMap(([scope, columns]) => inOrder(table, scope, columns)),
   ],
 );
 
