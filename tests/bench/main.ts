@@ -3,6 +3,7 @@ import { cpus } from "node:os";
 import { join } from "node:path";
 import { benchDesigning } from "./designing.ts";
 import { benchDueWindows } from "./due-windows.ts";
+import { benchFilling } from "./filling.ts";
 import { benchFirstLoad } from "./first-load.ts";
 import { benchImporting } from "./importing.ts";
 import { benchJudging } from "./judging.ts";
@@ -19,6 +20,7 @@ const PARTS: Record<string, () => Row[] | Promise<Row[]>> = {
   designing: benchDesigning,
   due: benchDueWindows,
   share: () => benchShare(process.cwd()),
+  filling: () => benchFilling(process.cwd()),
   load: () => benchFirstLoad(join(process.cwd(), "runner/dist")),
 };
 

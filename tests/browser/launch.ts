@@ -2,7 +2,7 @@ import { fileURLToPath } from "node:url";
 import { type Browser, chromium } from "playwright-core";
 import { findBrowser } from "./find.mjs";
 
-const ARGUMENTS = [
+export const ARGUMENTS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
