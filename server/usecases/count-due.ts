@@ -1,12 +1,12 @@
 import type { Counted, DueCounts, DueStatus } from "@roundbook/schemas";
-import { and, eq, lte, type SQL } from "drizzle-orm";
+import { and, eq, type SQL, sql } from "drizzle-orm";
 import { windows } from "../store/schema/due.ts";
 import { assets, intervals } from "../store/schema/register.ts";
 import type { Context } from "./context.ts";
-import { hasStatus } from "./due-filter.ts";
+import { standing } from "./due-filter.ts";
 import { dueLegs } from "./due-scope.ts";
 import { findWords } from "./find-words.ts";
-import { boundOf, type DueAsked, dayAsked, isSeen } from "./read-due.ts";
+import { type DueAsked, dayAsked, isSeen } from "./read-due.ts";
 
 /** Beyond this a count is not worth its time: the reader is told "more than". */
 const DUE_COUNTED = 1000;
@@ -22,7 +22,7 @@ export async function countDue(
   const { db } = ctx.store;
   const on = await dayAsked(ctx, asked.on, asked.site);
   const words = await findWords(db, asked.q);
-  const { legs } = await dueLegs(ctx, asked, words.few);
+  const { legs, sorted } = await dueLegs(ctx, asked, words.few);
   /** Of states that exclude each other. */
   const count = async (...states: (SQL | undefined)[]): Promise<Counted> => {
     let found = 0;
@@ -42,16 +42,18 @@ export async function countDue(
       }
     return { count: Math.min(found, DUE_COUNTED), more: found > DUE_COUNTED };
   };
-  const standing = async (status: DueStatus) =>
-    and(hasStatus(status, on), await boundOf(db, status, on));
-  const expected = and(hasStatus("never-done", on), lte(windows.due, on));
+  const stands = (status: DueStatus) => standing(db, status, on, sorted);
+  const expected = and(
+    await stands("never-done"),
+    sql`${sorted ? sql`+` : sql``}${windows.due} <= ${on}`,
+  );
   return {
     all: await count(undefined),
-    overdue: await count(await standing("overdue")),
-    due: await count(await standing("due"), await standing("late-window"), expected),
-    neverDone: await count(await standing("never-done")),
-    blocked: await count(await standing("blocked")),
-    excused: await count(await standing("excused")),
-    undecided: await count(await standing("undecided")),
+    overdue: await count(await stands("overdue")),
+    due: await count(await stands("due"), await stands("late-window"), expected),
+    neverDone: await count(await stands("never-done")),
+    blocked: await count(await stands("blocked")),
+    excused: await count(await stands("excused")),
+    undecided: await count(await stands("undecided")),
   };
 }

@@ -37,12 +37,11 @@ export interface DueLegs {
 }
 
 async function isFew(ctx: Context, assetType: string): Promise<boolean> {
-  const rows = await ctx.store.db
-    .select({ id: windows.id })
-    .from(windows)
-    .where(eq(windows.assetType, assetType))
-    .limit(FEW + 1);
-  return rows.length <= FEW;
+  const [row] = await ctx.store.db.all<{ count: number }>(
+    sql`select count(*) as count from
+      (select 1 from ${windows} where ${windows.assetType} = ${assetType} limit ${FEW + 1})`,
+  );
+  return (row?.count ?? 0) <= FEW;
 }
 
 type Scoped = "site" | "place" | "keeper" | "assetType";

@@ -18,6 +18,23 @@ const likeWord = (term: string): SQL => {
   return sql`${assets.search} like ${`% ${escaped}%`} escape '\\'`;
 };
 
+/** Assets with a word that begins so; undefined when they are many. One row, however many. */
+async function assetsWith(db: Db, term: string): Promise<readonly string[] | undefined> {
+  const some = db
+    .selectDistinct({ asset: assetWords.asset })
+    .from(assetWords)
+    .where(and(gte(assetWords.word, term), lt(assetWords.word, term + LAST_CHARACTER)))
+    .limit(FEW + 1)
+    .as("some");
+  const [row] = await db
+    .select({
+      // The list is made only of few.
+      list: sql<string | null>`iif(count(*) > ${FEW}, null, json_group_array(${some.asset}))`,
+    })
+    .from(some);
+  return row?.list === null || row === undefined ? undefined : JSON.parse(row.list);
+}
+
 /**
  * Assets with a word that begins with each term of `q`. The rarest term leads: an index of words
  * lists its assets, so that looking for a number or a name does not read the register.
@@ -30,13 +47,9 @@ export async function findWords(db: Db, q: string | undefined): Promise<WordFilt
   if (terms.length === 0) return { where: undefined, few: false };
   let rarest: readonly string[] | undefined;
   for (const term of terms) {
-    const rows = await db
-      .selectDistinct({ asset: assetWords.asset })
-      .from(assetWords)
-      .where(and(gte(assetWords.word, term), lt(assetWords.word, term + LAST_CHARACTER)))
-      .limit(FEW + 1);
-    if (rows.length <= FEW && (rarest === undefined || rows.length < rarest.length))
-      rarest = rows.map((row) => row.asset);
+    const found = await assetsWith(db, term);
+    if (found !== undefined && (rarest === undefined || found.length < rarest.length))
+      rarest = found;
   }
   const likes = terms.map(likeWord);
   if (rarest === undefined) return { where: and(...likes), few: false };

@@ -6,7 +6,7 @@ import {
   type Page,
   statusOn,
 } from "@roundbook/schemas";
-import { and, eq, gte, lte, type SQL, sql } from "drizzle-orm";
+import { and, eq, sql } from "drizzle-orm";
 import { dayOf } from "../store/append-log.ts";
 import type { Db } from "../store/db.ts";
 import { lastResults, windows } from "../store/schema/due.ts";
@@ -14,7 +14,7 @@ import { assets, checklists, intervals } from "../store/schema/register.ts";
 import { civilNow, estateZone } from "./civil-now.ts";
 import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
-import { hasStatus } from "./due-filter.ts";
+import { standing } from "./due-filter.ts";
 import { type DueScope, dueLegs } from "./due-scope.ts";
 import { findWords } from "./find-words.ts";
 
@@ -31,7 +31,21 @@ export interface DueAsked extends DueScope {
 export const civil = (day: number): string => formatCivilDate(day as CivilDate);
 
 const COLUMNS = {
-  window: windows,
+  window: {
+    id: windows.id,
+    asset: windows.asset,
+    site: windows.site,
+    interval: windows.interval,
+    keeper: windows.keeper,
+    earliest: windows.earliest,
+    due: windows.due,
+    latest: windows.latest,
+    lastDone: windows.lastDone,
+    state: windows.state,
+    stateFrom: windows.stateFrom,
+    reopens: windows.reopens,
+    why: windows.why,
+  },
   number: assets.number,
   description: assets.description,
   place: assets.place,
@@ -63,16 +77,17 @@ export const selectDue = (db: Db) =>
     );
 type Stored = Awaited<ReturnType<typeof selectDue>>[number];
 
-type WindowRow = typeof windows.$inferSelect;
+type WindowRow = Stored["window"];
+type Dates = Omit<WindowRow, "id" | "asset" | "site" | "interval" | "keeper" | "why">;
 
-function closureOf({ state, stateFrom, reopens }: WindowRow) {
+function closureOf({ state, stateFrom, reopens }: Dates) {
   return state === null || state === "undecided" || stateFrom === null || reopens === null
     ? undefined
     : { status: state, from: stateFrom as CivilDate, reopens: reopens as CivilDate };
 }
 
 /** How a window stands on a day. */
-export function statusOfRow(window: WindowRow, on: number): DueStatus {
+export function statusOfRow(window: Dates, on: number): DueStatus {
   const { earliest, due, latest, lastDone, state } = window;
   const closure = closureOf(window);
   return statusOn(
@@ -127,26 +142,6 @@ export async function dayAsked(ctx: Context, on?: string, site?: string): Promis
   return dayOf(on ?? civilNow(ctx, await estateZone(ctx, site)));
 }
 
-/**
- * No window is longer than the longest: what was due before it is over, and what is due beyond it
- * has not begun, so that neither is looked at.
- */
-export async function boundOf(
-  db: Db,
-  status: DueStatus | undefined,
-  on: number,
-): Promise<SQL | undefined> {
-  const longest = async (length: SQL) => {
-    const [row] = await db.select({ days: sql<number | null>`max(${length})` }).from(windows);
-    return row?.days ?? 0;
-  };
-  if (status === "late-window" || status === "excused")
-    return gte(windows.due, on - (await longest(sql`${windows.latest} - ${windows.due}`)));
-  if (status === "early")
-    return lte(windows.due, on + (await longest(sql`${windows.due} - ${windows.earliest}`)));
-  return undefined;
-}
-
 /** One page of the due list as queries whose rows are merged, each read in order by one index. */
 export async function dueQueries(ctx: Context, asked: DueAsked) {
   const { db } = ctx.store;
@@ -160,8 +155,7 @@ export async function dueQueries(ctx: Context, asked: DueAsked) {
   // Where few rows are led by something else, the index of the order must not offer itself.
   const order = sorted ? sql`+${column}` : sql`${column}`;
   const where = and(
-    status && hasStatus(status, on),
-    await boundOf(db, status, on),
+    await standing(db, status, on, sorted),
     words.where,
     after ? sql`(${order}, ${windows.id}) > (${after[0]}, ${after[1]})` : undefined,
   );
