@@ -116,7 +116,6 @@ export const WORK_WORDS = {
   "device.day": "day",
   "device.dark": "dark",
   "device.system": "as the phone",
-  "device.save": "Save unsent work to a file",
   "device.send": "Send now",
   "device.sign-out": "Sign out",
   "device.sign-out-waits": "What waits stays here and is sent once somebody signs in.",

@@ -1,5 +1,6 @@
 import { toHex } from "@roundbook/schemas";
 import type { DeviceDatabase, EvidenceRow } from "./database.ts";
+import { withRoom } from "./room.ts";
 
 const LONGEST_SIDE = 1600;
 
@@ -37,7 +38,12 @@ export const keepPhoto = async (
     new Uint8Array(await crypto.subtle.digest("SHA-256", await blob.arrayBuffer())),
   );
   if (!(await database.getKey("evidence", sha256))) {
-    await database.put("evidence", { sha256, blob, sent: false, takenAt: now });
+    const row = { sha256, blob, sent: false, takenAt: now };
+    await withRoom(
+      database,
+      () => now,
+      () => database.put("evidence", row),
+    );
   }
   return sha256;
 };

@@ -23,8 +23,8 @@ import { discardDraft } from "../offline/drafts.ts";
 import { sendJson } from "../sync/client.ts";
 import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
+import { UnsentFile } from "./device-file.tsx";
 import { ConnectionLine, RunnerPage } from "./runner-page.tsx";
-import { saveUnsent } from "./save-unsent.ts";
 import { useBundles } from "./use-bundle.ts";
 import { useOwnWork } from "./use-kept.ts";
 
@@ -221,7 +221,7 @@ const KeptFacts = () => {
 
 /** What stands on this device and not yet in the logbook, and what it keeps of the book. */
 export const DevicePage = () => {
-  const { database, person, connection, now } = useDevice();
+  const { person, connection } = useDevice();
   const own = useOwnWork().data;
   const refused = own?.outbox.filter((row) => row.state === "refused") ?? [];
   const waiting = own?.outbox.filter((row) => row.state !== "refused") ?? [];
@@ -288,10 +288,8 @@ export const DevicePage = () => {
         </section>
       )}
       <KeptFacts />
+      <UnsentFile />
       <LeafWords>
-        <WordButton onClick={() => void saveUnsent(database, now())}>
-          {work("device.save")}
-        </WordButton>
         <p className="second">{work("device.sign-out-waits")}</p>
       </LeafWords>
     </RunnerPage>

@@ -1,9 +1,11 @@
+import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import type { DeviceDatabase, Draft } from "../offline/database.ts";
+import { type DeviceDatabase, type Draft, openDevice } from "../offline/database.ts";
 import { DraftKeeper } from "./draft-keeper.ts";
 
 const draft = (changedAt: number) => ({ key: "a:b", changedAt }) as Draft;
 const database = {} as DeviceDatabase;
+const now = () => 0;
 
 /** A store whose saves end when they are told to. */
 const slowStore = () => {
@@ -21,13 +23,13 @@ const slowStore = () => {
 
 test("a change begins to be saved at once, before anything else can happen to the page", () => {
   const store = slowStore();
-  new DraftKeeper(database, store.save).change(draft(1));
+  new DraftKeeper(database, now, store.save).change(draft(1));
   expect(store.waiting).toHaveLength(1);
 });
 
 test("while one save runs only the newest state waits, and it is saved last", async () => {
   const store = slowStore();
-  const keeper = new DraftKeeper(database, store.save);
+  const keeper = new DraftKeeper(database, now, store.save);
   for (const at of [1, 2, 3]) keeper.change(draft(at));
   const flushed = keeper.flush();
   store.waiting[0]?.();
@@ -39,11 +41,60 @@ test("while one save runs only the newest state waits, and it is saved last", as
 
 test("once the draft has become an entry nothing saves it again", async () => {
   const store = slowStore();
-  const keeper = new DraftKeeper(database, store.save);
+  const keeper = new DraftKeeper(database, now, store.save);
   await keeper.end();
   keeper.change(draft(1));
   expect(store.waiting).toHaveLength(0);
   keeper.resume();
   keeper.change(draft(2));
   expect(store.waiting).toHaveLength(1);
+});
+
+test("a draft that the device has no room for is held, told, and kept with the next change", async () => {
+  const opened = await openDevice("keeper-full");
+  let full = true;
+  const saved: number[] = [];
+  const keeper = new DraftKeeper(opened, now, async (_, one) => {
+    if (full) throw new DOMException("full", "QuotaExceededError");
+    saved.push(one.changedAt);
+  });
+  const told: string[] = [];
+  keeper.onKeeping = (keeping) => told.push(keeping);
+  keeper.change(draft(1));
+  await keeper.flush();
+  expect(told).toEqual(["full"]);
+  expect(keeper.unkept).toEqual(draft(1));
+  keeper.change(draft(2));
+  await keeper.flush();
+  expect(keeper.unkept).toEqual(draft(2));
+  full = false;
+  await keeper.flush();
+  expect([saved, told, keeper.unkept]).toEqual([[2], ["full", "kept"], undefined]);
+});
+
+test("a store that fails for another reason is told too, and nothing is thrown away", async () => {
+  const keeper = new DraftKeeper(database, now, () => Promise.reject(new Error("closed")));
+  const told: string[] = [];
+  keeper.onKeeping = (keeping) => told.push(keeping);
+  keeper.change(draft(1));
+  await keeper.flush();
+  expect([told, keeper.unkept]).toEqual([["failed"], draft(1)]);
+});
+
+test("a draft that could not be kept is not kept after it has become an entry", async () => {
+  let full = true;
+  const saved: number[] = [];
+  const opened = await openDevice("keeper-ended");
+  const keeper = new DraftKeeper(opened, now, async (_, one) => {
+    if (full) throw new DOMException("full", "QuotaExceededError");
+    saved.push(one.changedAt);
+  });
+  keeper.change(draft(1));
+  await keeper.end();
+  full = false;
+  await keeper.flush();
+  expect(saved).toEqual([]);
+  keeper.resume();
+  await keeper.flush();
+  expect(saved).toEqual([1]);
 });

@@ -17,6 +17,7 @@ import {
   WordButton,
   WordLink,
 } from "../form/index.ts";
+import { keep } from "../messages/keep.ts";
 import { w } from "../messages/page.ts";
 import { work } from "../messages/work.ts";
 import type { Draft } from "../offline/database.ts";
@@ -24,11 +25,12 @@ import { draftKey } from "../offline/drafts.ts";
 import { keepPhoto, loadPhoto } from "../offline/evidence.ts";
 import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
-import { DraftKeeper } from "./draft-keeper.ts";
+import { DraftKeeper, type Keeping } from "./draft-keeper.ts";
 import { todayAt } from "./due-of.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
 import { LanguageChoice } from "./language-choice.tsx";
 import { NotCompletedSheet } from "./not-completed-sheet.tsx";
+import { saveUnsent } from "./save-unsent.ts";
 import { type ToFill, useToFill } from "./use-fill.ts";
 import { useWrite } from "./use-write.ts";
 import { inspectionBody } from "./write-inspection.ts";
@@ -80,9 +82,11 @@ const freshDraft = (given: ToFill, person: string, now: number): Draft => ({
 
 /** Keeps the draft of this page, whatever happens to the page. */
 const useKeeper = () => {
-  const { database } = useDevice();
-  const keeper = useMemo(() => new DraftKeeper(database), [database]);
+  const { database, now } = useDevice();
+  const keeper = useMemo(() => new DraftKeeper(database, now), [database, now]);
+  const [keeping, setKeeping] = useState<Keeping>("kept");
   useEffect(() => {
+    keeper.onKeeping = setKeeping;
     const flush = () => void keeper.flush();
     document.addEventListener("visibilitychange", flush);
     window.addEventListener("pagehide", flush);
@@ -94,7 +98,22 @@ const useKeeper = () => {
       document.removeEventListener("focusout", flush);
     };
   }, [keeper]);
-  return keeper;
+  return { keeper, keeping };
+};
+
+/** What the device could not keep is said at once, with what can be done about it. */
+const Unkept = ({ keeper, keeping }: ReturnType<typeof useKeeper>) => {
+  const { database, now } = useDevice();
+  if (keeping === "kept") return null;
+  return (
+    <StateLine>
+      <span role="alert">{keep(`keep.${keeping}`)}</span>{" "}
+      <WordButton onClick={() => void keeper.flush()}>{keep("keep.again")}</WordButton>{" "}
+      <WordButton onClick={() => void saveUnsent(database, now(), keeper.unkept)}>
+        {keep("keep.save")}
+      </WordButton>
+    </StateLine>
+  );
 };
 
 /** Addresses of kept photos, given back when the page is left. */
@@ -131,7 +150,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const write = useWrite();
-  const keeper = useKeeper();
+  const { keeper, keeping } = useKeeper();
   const photos = usePhotos();
   const [attempting, setAttempting] = useState(false);
   const [start] = useState(() => given.draft ?? freshDraft(given, person.id, now()));
@@ -140,7 +159,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
   const onLanguage = (chosen: string) => changeSettings({ language: chosen });
   const today = todayAt(bundle.site.zone, now(), settings.clockOffset);
 
-  const keep = (change: Partial<Draft>) => {
+  const keepDraft = (change: Partial<Draft>) => {
     draft.current = { ...draft.current, ...change, person: person.id, changedAt: now() };
     keeper.change(draft.current);
   };
@@ -195,8 +214,8 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       signer={person.name}
       openDefects={openDefects}
       cautionsRead={start.cautionsAt !== null}
-      onCautionsRead={() => keep({ cautionsAt: now() })}
-      onAnswersChange={keep}
+      onCautionsRead={() => keepDraft({ cautionsAt: now() })}
+      onAnswersChange={keepDraft}
       onFinish={finish}
       nextDue={(judgement) => {
         const windows = nextWindows(bundle, {
@@ -239,6 +258,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
               </WordLink>
             }
           />
+          <Unkept {...{ keeper, keeping }} />
           {asset.status !== "in-service" && (
             <StateLine>{work("fill.status", { number: asset.number })}</StateLine>
           )}

@@ -1,17 +1,13 @@
-import type { DeviceDatabase } from "../offline/database.ts";
+import type { DeviceDatabase, Draft } from "../offline/database.ts";
+import { writeUnsent } from "../offline/unsent-file.ts";
 
-/** Drafts and waiting entries as one JSON file, whatever the browser does with its own store. */
-export const saveUnsent = async (database: DeviceDatabase, now: number): Promise<void> => {
-  const [outbox, drafts] = await Promise.all([
-    database.getAll("outbox"),
-    database.getAll("drafts"),
-  ]);
-  const text = JSON.stringify(
-    { kind: "roundbook-unsent", savedAt: new Date(now).toISOString(), outbox, drafts },
-    null,
-    2,
-  );
-  const url = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+/** Gives unsent work out as a file. `also`: a draft that the device could not keep. */
+export const saveUnsent = async (
+  database: DeviceDatabase,
+  now: number,
+  also?: Draft,
+): Promise<void> => {
+  const url = URL.createObjectURL(await writeUnsent(database, now, also));
   const link = document.createElement("a");
   link.href = url;
   link.download = `roundbook-unsent-${new Date(now).toISOString().slice(0, 10)}.json`;

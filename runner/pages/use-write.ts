@@ -6,6 +6,7 @@ import type { Draft, EntrySummary } from "../offline/database.ts";
 import { deviceKey } from "../offline/device-key.ts";
 import { type Made, makeEntry } from "../offline/make-entry.ts";
 import { finish } from "../offline/outbox.ts";
+import { withRoom } from "../offline/room.ts";
 import { useDevice } from "./device.tsx";
 import { BUNDLES_KEY } from "./use-bundle.ts";
 
@@ -34,7 +35,7 @@ export const useWrite = (): ((writing: Writing) => Promise<string>) => {
         now: at,
         civilDate: civilDateIn(zone, at + clockOffset),
       });
-      await finish(database, {
+      const row = {
         id: signed.entry.id,
         signed,
         person: person.id,
@@ -43,7 +44,8 @@ export const useWrite = (): ((writing: Writing) => Promise<string>) => {
         madeAt: at,
         summary,
         draft: draft ?? null,
-      });
+      } as const;
+      await withRoom(database, now, () => finish(database, row));
       await queries.invalidateQueries({ queryKey: BUNDLES_KEY });
       void refresh();
       return signed.entry.id;
