@@ -18,21 +18,18 @@ const likeWord = (term: string): SQL => {
   return sql`${assets.search} like ${`% ${escaped}%`} escape '\\'`;
 };
 
-/** Assets with a word that begins so; undefined when they are many. One row, however many. */
+/** Assets with a word that begins so; undefined when they are many, told by the row beyond few. */
 async function assetsWith(db: Db, term: string): Promise<readonly string[] | undefined> {
-  const some = db
+  const begins = and(gte(assetWords.word, term), lt(assetWords.word, term + LAST_CHARACTER));
+  const asked = db.select({ asset: assetWords.asset }).from(assetWords).where(begins);
+  const [beyond] = await asked.limit(1).offset(FEW);
+  if (beyond !== undefined) return undefined;
+  const rows = await db
     .selectDistinct({ asset: assetWords.asset })
     .from(assetWords)
-    .where(and(gte(assetWords.word, term), lt(assetWords.word, term + LAST_CHARACTER)))
-    .limit(FEW + 1)
-    .as("some");
-  const [row] = await db
-    .select({
-      // The list is made only of few.
-      list: sql<string | null>`iif(count(*) > ${FEW}, null, json_group_array(${some.asset}))`,
-    })
-    .from(some);
-  return row?.list === null || row === undefined ? undefined : JSON.parse(row.list);
+    .where(begins)
+    .limit(FEW);
+  return rows.map(({ asset }) => asset);
 }
 
 /**
