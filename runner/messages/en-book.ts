@@ -87,6 +87,8 @@ export const BOOK_WORDS = {
   "life.latest": "newest {count}",
   "life.older": "Older entries",
   "life.history-offline": "The history is read from the server, and there is no signal.",
+  "life.history-kept":
+    "As this device keeps it: two years of its sites, without what was sealed elsewhere since.",
   "life.last-kept": "Kept here: {checklist}, {day}, {verdict}.",
   "life.check": "Check it now",
   "life.check-named": "{title}",

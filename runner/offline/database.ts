@@ -3,6 +3,7 @@ import type {
   ChecklistRow,
   EntryKind,
   Evidence,
+  HistoryEntry,
   Problem,
   SignedEntry,
   SiteBundle,
@@ -83,6 +84,22 @@ export interface KeyRow {
   readonly enrolled: boolean;
 }
 
+/** An entry about an asset of a kept site, to be read without a network. */
+export interface PastRow {
+  /** Of the entry. */
+  readonly id: string;
+  readonly asset: string;
+  readonly row: HistoryEntry;
+}
+
+/** How far into the log the history of a site is kept. */
+export interface PastOf {
+  readonly site: string;
+  readonly upTo: number;
+  /** The first civil date that is kept. */
+  readonly from: string;
+}
+
 export interface BundleRow {
   readonly site: string;
   readonly bundle: SiteBundle;
@@ -98,14 +115,21 @@ export interface DeviceSchema extends DBSchema {
   evidence: { key: string; value: EvidenceRow };
   keys: { key: string; value: KeyRow };
   settings: { key: string; value: unknown };
+  past: { key: string; value: PastRow; indexes: { asset: string } };
+  pastOf: { key: string; value: PastOf };
 }
 
 export type DeviceDatabase = IDBPDatabase<DeviceSchema>;
 
 /** Opens (and on first use makes) what this device keeps. Closes itself when a newer app needs to upgrade it. */
 export const openDevice = (name = "roundbook"): Promise<DeviceDatabase> => {
-  const opening: Promise<DeviceDatabase> = openDB<DeviceSchema>(name, 1, {
-    upgrade(database) {
+  const opening: Promise<DeviceDatabase> = openDB<DeviceSchema>(name, 2, {
+    upgrade(database, before) {
+      if (before < 2) {
+        database.createObjectStore("past", { keyPath: "id" }).createIndex("asset", "asset");
+        database.createObjectStore("pastOf", { keyPath: "site" });
+      }
+      if (before >= 1) return;
       database.createObjectStore("bundles", { keyPath: "site" });
       database.createObjectStore("checklists", { keyPath: "hash" });
       database.createObjectStore("drafts", { keyPath: "key" });

@@ -22,8 +22,10 @@ import {
   WordLink,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
-import { getJson } from "../sync/client.ts";
+import { pastEntry } from "../offline/past.ts";
+import { getJson, Unreachable } from "../sync/client.ts";
 import { clockTime, printCivil, printDay } from "./day-words.ts";
+import { useDevice } from "./device.tsx";
 import { entryWords } from "./entry-words.tsx";
 import { LifeResults } from "./life-results.tsx";
 import { judgementOf, sinceSigned } from "./overall-mark.tsx";
@@ -78,9 +80,15 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
 export const EntryPage = () => {
   const { asset = "", entry = "" } = useParams<{ asset: string; entry: string }>();
   const [, navigate] = useLocation();
+  const { database } = useDevice();
   const read = useQuery<HistoryEntry>({
     queryKey: ["entry", entry],
-    queryFn: () => getJson(`/api/entries/${entry}`),
+    queryFn: () =>
+      getJson<HistoryEntry>(`/api/entries/${entry}`).catch(async (error) => {
+        const kept = error instanceof Unreachable && (await pastEntry(database, entry));
+        if (kept) return kept;
+        throw error;
+      }),
     retry: false,
     networkMode: "always",
     staleTime: Number.POSITIVE_INFINITY,

@@ -1,48 +1,52 @@
-import type { ChecklistRow, CivilDate, HistoryEntry } from "@roundbook/schemas";
+import type { ChecklistRow, CivilDate } from "@roundbook/schemas";
+import { useState } from "react";
 import { Gap, LeafWords, Loading, PlaceHeading, Rows, WordButton } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { EntryList } from "./entry-list.tsx";
 import { gapWords } from "./gap-words.ts";
 import type { HistoryGap } from "./life-gaps.ts";
-import { usePages } from "./use-pages.ts";
+import type { usePast } from "./use-past.ts";
 import { useTitles } from "./use-titles.ts";
 
-/** Every entry of an asset, newest first, read from the server page by page. */
+/** What one more look shows. */
+const AT_ONCE = 30;
+
+/** Every entry of an asset, newest first: from the server, or as this device keeps them. */
 export const History = ({
-  asset,
+  history,
   gaps,
-  past,
   checklists,
   today,
   onFollow,
 }: {
-  readonly asset: string;
+  readonly history: ReturnType<typeof usePast>;
   /** What was missed, with the whole history that tells it. */
   readonly gaps: readonly HistoryGap[];
-  readonly past: readonly HistoryEntry[];
   readonly checklists: readonly ChecklistRow[];
   readonly today: CivilDate;
   readonly onFollow: (href: string) => void;
 }) => {
-  const history = usePages<HistoryEntry>(`/api/assets/${asset}/history?limit=30`);
-  const rows = history.data?.pages.flatMap((page) => page.rows) ?? [];
+  const [shown, setShown] = useState(AT_ONCE);
+  const past = history.data;
+  const all = past?.rows ?? [];
+  const rows = all.slice(0, shown);
   const titles = useTitles(rows);
   return (
     <section>
       <PlaceHeading
         title={book("life.history")}
-        aside={
-          history.data &&
-          (history.hasNextPage
-            ? book("life.latest", { count: rows.length })
-            : book("life.entries", { count: rows.length }))
-        }
+        aside={past && book(past.more ? "life.latest" : "life.entries", { count: all.length })}
       />
       {history.isPending && <Loading label={book("life.loading")} rows={3} />}
-      {history.isError && rows.length === 0 && (
+      {history.isError && (
         <LeafWords>
           <p>{book("life.history-offline")}</p>
           <WordButton onClick={() => void history.refetch()}>{book("page.retry")}</WordButton>
+        </LeafWords>
+      )}
+      {past?.kept && (
+        <LeafWords>
+          <p className="second">{book("life.history-kept")}</p>
         </LeafWords>
       )}
       <Rows>
@@ -52,7 +56,7 @@ export const History = ({
           before={(entry) =>
             gaps
               .filter(({ after }) => after === entry)
-              .map((gap) => <Gap key={gap.interval}>{gapWords(gap, past, today)}</Gap>)
+              .map((gap) => <Gap key={gap.interval}>{gapWords(gap, all, today)}</Gap>)
           }
         />
       </Rows>
@@ -61,11 +65,9 @@ export const History = ({
           <p className="second">{book("gap.by-now")}</p>
         </LeafWords>
       )}
-      {history.hasNextPage && (
+      {all.length > shown && (
         <LeafWords>
-          <WordButton disabled={history.isFetching} onClick={() => void history.fetchNextPage()}>
-            {book("life.older")}
-          </WordButton>
+          <WordButton onClick={() => setShown(shown + AT_ONCE)}>{book("life.older")}</WordButton>
         </LeafWords>
       )}
     </section>

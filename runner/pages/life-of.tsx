@@ -138,9 +138,8 @@ export const LifeOf = (props: {
         </Rows>
       </section>
       <History
-        asset={asset.id}
+        history={past.history}
         gaps={past.gaps}
-        past={past.rows}
         checklists={checklists}
         today={today}
         onFollow={navigate}

@@ -55,6 +55,7 @@ const bundle = (rows: readonly DueRow[], change: Partial<SiteBundle> = {}): Site
   lastResults: [],
   defects: [],
   cursor: 1,
+  stamp: "1",
   today: "2026-10-13",
   ...change,
 });

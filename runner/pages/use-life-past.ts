@@ -10,8 +10,9 @@ const MOST_PLOTS = 3;
 
 /** What the whole history of an asset tells: readings over time, and what was missed. */
 export const useLifePast = (asset: AssetRow, bundle: SiteBundle | undefined, today: CivilDate) => {
-  const rows = usePast(asset.id).data;
-  return useMemo(() => {
+  const history = usePast(asset.id);
+  const rows = history.data?.rows;
+  const told = useMemo(() => {
     const intervals =
       bundle?.intervals.filter(({ definition }) => definition.assetType === asset.assetType) ?? [];
     const overridden = new Set(
@@ -45,6 +46,7 @@ export const useLifePast = (asset: AssetRow, bundle: SiteBundle | undefined, tod
       const own = intervals.filter(({ definition }) => definition.checklist === checklist);
       return found.filter(({ interval }) => own.some(({ id }) => id === interval));
     };
-    return { rows: rows ?? [], gaps: found, series, gapsOf: gapsOfChecklist };
+    return { gaps: found, series, gapsOf: gapsOfChecklist };
   }, [rows, bundle, asset, today]);
+  return { ...told, history };
 };

@@ -5,6 +5,7 @@ import { Refusal, Unreachable } from "./client.ts";
 import type { Connection } from "./connection.ts";
 import { drain } from "./drain.ts";
 import { enrol, refreshSession, refreshSite } from "./refresh.ts";
+import { refreshPast } from "./refresh-past.ts";
 
 type State = Omit<Connection, "refresh">;
 
@@ -82,6 +83,8 @@ export const useConnection = (served: Served): Connection => {
         answered.online === false ? (last.offlineSince ?? now()) : (answered.offlineSince ?? null),
     }));
     onRefreshed();
+    // Nothing waits for it: what is written meanwhile is sent first.
+    if (answered.online !== false && !answered.signedOut) void refreshPast(database, now);
   }, [database, person, label, site, now, onRefreshed]);
 
   const refresh = useCallback((): Promise<void> => {

@@ -182,7 +182,37 @@ export interface SiteBundle {
   readonly defects: readonly DefectRow[];
   /** Newest sequence number this bundle knows; the next refresh asks for what came after. */
   readonly cursor: number;
+  /** Of what dates follow from beside entries; opaque. */
+  readonly stamp: string;
   readonly today: string;
+}
+
+/** What changed at a site since a bundle: of the assets that entries were about, all their rows. */
+export interface SiteChanges
+  extends Pick<
+    SiteBundle,
+    | "assets"
+    | "due"
+    | "overrides"
+    | "lastResults"
+    | "defects"
+    | "assetTypes"
+    | "intervals"
+    | "checklists"
+    | "cursor"
+    | "stamp"
+    | "today"
+  > {
+  /** Assets that entries were about and that are not at this site. */
+  readonly gone: readonly string[];
+}
+
+/** A stretch of the log, of one site's assets. */
+export interface SiteHistory {
+  readonly rows: readonly HistoryEntry[];
+  /** Sequence number up to which the log was read. */
+  readonly upTo: number;
+  readonly more: boolean;
 }
 
 export interface Page<Row> {

@@ -20,6 +20,8 @@ const EXPECTED: Readonly<Record<RouteKey, string>> = {
   "GET /api/places": ALL,
   "POST /api/places": DESK,
   "GET /api/sites/:id/bundle": ALL,
+  "GET /api/sites/:id/changes": ALL,
+  "GET /api/sites/:id/history": ALL,
   "GET /api/calendars": ALL,
   "GET /api/holiday-regions": ALL,
   "PUT /api/sites/:id/calendar": DESK,

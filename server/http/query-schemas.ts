@@ -42,6 +42,17 @@ export const DEFECTS_QUERY = parameters({
   cursor,
   limit,
 });
+const seq = { type: "string", pattern: "^(0|[1-9]\\d{0,14})$" } as const;
+/** What a device has of a site: the three members of its bundle that tell. */
+export const CHANGES_QUERY = {
+  ...parameters({ cursor: seq, stamp: { type: "string", maxLength: 2000 } as const, today: on }),
+  required: ["cursor", "stamp", "today"],
+} as const;
+/** `after`: the sequence number that a device has read up to; `from`: the first day it keeps. */
+export const SITE_HISTORY_QUERY = {
+  ...parameters({ after: seq, from: on }),
+  required: ["after", "from"],
+} as const;
 /** `of`: every issue of one checklist in place of the newest of each. */
 export const CHECKLISTS_QUERY = parameters({ of: { type: "string", pattern: UUID } as const });
 

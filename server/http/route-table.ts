@@ -16,11 +16,13 @@ import {
 } from "@roundbook/schemas";
 import { DUE_ROUTES } from "./due-route-table.ts";
 import {
+  CHANGES_QUERY,
   CHECKLISTS_QUERY,
   CURSOR_QUERY,
   DEFECTS_QUERY,
   ENTRIES_ENVELOPE,
   REGISTER_QUERY,
+  SITE_HISTORY_QUERY,
   WITHDRAW_SCHEMA,
 } from "./query-schemas.ts";
 import { all, desk, deskVerb, READS_IT_ALL, type RouteRule, round } from "./route-rule.ts";
@@ -64,6 +66,16 @@ export const ROUTES = {
   "GET /api/places": { ...all, says: "Places of the estate" },
   "POST /api/places": { ...deskVerb, says: "Add a place", body: ADD_PLACE_SCHEMA, reply: 201 },
   "GET /api/sites/:id/bundle": { ...all, says: "What a device needs for one site's round" },
+  "GET /api/sites/:id/changes": {
+    ...all,
+    says: "What changed at a site since a device read it; null when it has to read it again",
+    query: CHANGES_QUERY,
+  },
+  "GET /api/sites/:id/history": {
+    ...all,
+    says: "Entries about the assets of a site, in the order of the log",
+    query: SITE_HISTORY_QUERY,
+  },
   "GET /api/assets": { ...all, says: "The register", query: REGISTER_QUERY },
   "POST /api/assets": { ...deskVerb, says: "Register an asset", body: REGISTER_BODY, reply: 201 },
   "GET /api/assets/:id": { ...all, says: "One asset with its windows and defects" },

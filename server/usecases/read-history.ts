@@ -1,6 +1,7 @@
-import type { HistoryEntry, Page } from "@roundbook/schemas";
-import { and, desc, eq, gt, lt, sql } from "drizzle-orm";
+import type { HistoryEntry, Page, SiteHistory } from "@roundbook/schemas";
+import { and, desc, eq, gt, gte, lt, lte, sql } from "drizzle-orm";
 import { among } from "../store/among.ts";
+import { dayOf, readLogState } from "../store/append-log.ts";
 import type { Db } from "../store/db.ts";
 import { contents, entries, entryDocs } from "../store/schema/log.ts";
 import { assets, people } from "../store/schema/register.ts";
@@ -131,6 +132,44 @@ export async function readHistory(
     (doc) => doc,
   );
   return { rows: await historyOf(db, page.rows), next: page.next };
+}
+
+/** Entries that one reading of a site's history looks at, and those that it gives. */
+const LOOKED_AT = 20_000;
+const SITE_PAGE = 200;
+
+/**
+ * Entries about the assets that are at a site, in the order of the log after a sequence number, of
+ * civil dates from a day on. An inspection whose sample has got a result since is given again with
+ * it. A page may be empty and not
+ * the last: `upTo` is where to go on.
+ */
+export async function readSiteHistory(
+  ctx: Context,
+  site: string,
+  after: number,
+  from: string,
+): Promise<SiteHistory> {
+  const { db } = ctx.store;
+  const { size } = await readLogState(db);
+  const last = Math.min(size, after + LOOKED_AT);
+  const docs = await selectDocs(db)
+    .innerJoin(assets, and(eq(assets.id, entries.asset), eq(assets.site, site)))
+    .where(and(gt(entries.seq, after), lte(entries.seq, last), gte(entries.civilDate, dayOf(from))))
+    .orderBy(entries.seq)
+    .limit(SITE_PAGE);
+  const found = await historyOf(db, docs);
+  const had = new Set(found.map(({ entry }) => entry.id));
+  const again = found.flatMap(({ entry }) =>
+    entry.kind === "result-received" && !had.has(entry.body.of) ? entry.body.of : [],
+  );
+  const changed = await selectDocs(db).where(among(entries.id, again));
+  const upTo = docs.length === SITE_PAGE ? (docs.at(-1)?.seq ?? last) : last;
+  return {
+    rows: [...found, ...(again.length === 0 ? [] : await historyOf(db, changed))],
+    upTo,
+    more: upTo < size,
+  };
 }
 
 /** The whole log, the newest sealed first. */

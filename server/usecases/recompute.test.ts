@@ -2,6 +2,7 @@ import { sql } from "drizzle-orm";
 import { expect, it } from "vitest";
 import { recomputes, windows } from "../store/schema/due.ts";
 import { endInterval } from "./end-interval.ts";
+import { readBundle } from "./read-bundle.ts";
 import { readDue } from "./read-due.ts";
 import { readIntervals } from "./read-register.ts";
 import { rebuild } from "./rebuild.ts";
@@ -45,9 +46,14 @@ it("a change over many assets waits in batches; readers keep the old dates until
     );
   expect(await of(early)).toMatchObject({ due: "2026-08-01" });
 
+  const working = await readBundle(ctx, ids.site);
   await drainRecomputes(ctx);
   expect(await of(early)).toMatchObject({ due: "2026-05-01" });
   expect(await of(late)).toMatchObject({ due: "2026-05-01" });
+  // Dates changed without an entry: a device that has read the site is told.
+  const after = await readBundle(ctx, ids.site);
+  expect(after?.cursor).toBe(working?.cursor);
+  expect(after?.stamp).not.toBe(working?.stamp);
   expect(await first()).toMatchObject({ due: "2026-04-05", intervalTitle: "Every 3 months" });
   expect(await ctx.store.db.select().from(recomputes)).toEqual([]);
 
