@@ -8,6 +8,7 @@ import { benchFirstLoad } from "./first-load.ts";
 import { benchImporting } from "./importing.ts";
 import { benchJudging } from "./judging.ts";
 import { benchReading } from "./reading.ts";
+import { benchRound } from "./round.ts";
 import { printTable, type Row } from "./row.ts";
 import { benchSealing } from "./sealing.ts";
 import { benchShare } from "./share.ts";
@@ -21,6 +22,7 @@ const PARTS: Record<string, () => Row[] | Promise<Row[]>> = {
   due: benchDueWindows,
   share: () => benchShare(process.cwd()),
   filling: () => benchFilling(process.cwd()),
+  round: () => benchRound(process.cwd()),
   load: () => benchFirstLoad(join(process.cwd(), "runner/dist")),
 };
 
