@@ -2,12 +2,12 @@ import type { HistoryEntry, PersonRow } from "@roundbook/schemas";
 import type { Browser, Page, Route } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "../browser/launch.ts";
-import { type Book, openBook } from "./book.ts";
+import type { Book } from "./book.ts";
+import { openDemoBook, PASSWORD } from "./demo-book.ts";
 import { drained, queue, queueState } from "./queue.ts";
 import type { Queued } from "./queue-page.ts";
 import { chooseSite, PHONE, signIn, type Visitor, visit } from "./visitor.ts";
 
-const PASSWORD = "harbour-journey";
 const SITE = "Boat Workshop";
 let browser: Browser;
 let book: Book;
@@ -15,16 +15,10 @@ let owner: Visitor;
 
 beforeAll(async () => {
   browser = await launchBrowser();
-  book = await openBook();
+  book = await openDemoBook(browser);
   owner = await visit(browser);
-  const { page } = owner;
-  await page.goto(book.begin);
-  await page.getByRole("button", { name: "Open the demo" }).click();
-  await page.getByLabel("Your name").fill("Ona Tarrel");
-  await page.getByLabel("Sign-in name").fill("ona");
-  await page.getByLabel("Password").fill(PASSWORD);
-  await page.getByRole("button", { name: "Open the demo" }).click();
-  await page.getByText("Choose the site you walk.").waitFor();
+  await signIn(owner.page, book.origin, "ona", PASSWORD);
+  await owner.page.getByText("Choose the site you walk.").waitFor();
 });
 afterAll(async () => {
   await owner?.context.close();

@@ -29,6 +29,8 @@ declare global {
     /** Ids that wait, and those that the server has acknowledged. */
     queueState(): Promise<{ waiting: string[]; refused: string[]; sent: string[] }>;
     unsentPhotos(): Promise<number>;
+    /** Whether the history of a site has been brought here as far as the site itself. */
+    pastKept(): Promise<boolean>;
     /**
      * Saves a draft over and over, and finishes every tenth, until the page ends. Each save that
      * the device has acknowledged is told: the name of the draft and how many times it was saved.
@@ -208,4 +210,12 @@ window.unsentPhotos = async () => {
   const rows = await database.getAll("evidence");
   database.close();
   return rows.filter(({ sent }) => !sent).length;
+};
+
+window.pastKept = async () => {
+  const database = await openDevice();
+  const [site] = await database.getAll("bundles");
+  const past = site && (await database.get("pastOf", site.site));
+  database.close();
+  return past !== undefined && past.upTo >= (site?.bundle.cursor ?? 0);
 };

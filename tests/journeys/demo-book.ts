@@ -1,0 +1,20 @@
+import type { Browser } from "playwright-core";
+import { type Book, openBook } from "./book.ts";
+import { visit } from "./visitor.ts";
+
+export const PASSWORD = "harbour-journey";
+
+/** The demo estate on a server of its own; Ona Tarrel owns it, Dag and Isel walk it. */
+export async function openDemoBook(browser: Browser): Promise<Book> {
+  const book = await openBook();
+  const { page, close } = await visit(browser);
+  await page.goto(book.begin);
+  await page.getByRole("button", { name: "Open the demo" }).click();
+  await page.getByLabel("Your name").fill("Ona Tarrel");
+  await page.getByLabel("Sign-in name").fill("ona");
+  await page.getByLabel("Password").fill(PASSWORD);
+  await page.getByRole("button", { name: "Open the demo" }).click();
+  await page.getByText("Choose the site you walk.").waitFor();
+  await close();
+  return book;
+}
