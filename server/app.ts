@@ -16,6 +16,7 @@ import { importRoutes } from "./http/routes/imports.ts";
 import { logbookRoutes } from "./http/routes/logbook.ts";
 import { sessionRoutes } from "./http/routes/session.ts";
 import { sameOrigin } from "./http/same-origin.ts";
+import { squeezeReplies } from "./http/squeeze.ts";
 import { type AppFolders, staticApps } from "./http/static-apps.ts";
 import type { Store } from "./store/open-store.ts";
 import { createContext } from "./usecases/context.ts";
@@ -52,6 +53,7 @@ export function createApp({ store, clock, newId, apps, report, ...rest }: AppPar
   app.notFound((c) => replyProblem(new Refusal("not-found", "no-such-route"), c, report));
   app.use(securityHeaders);
   app.use(sameOrigin);
+  app.use("/api/sites/*", squeezeReplies);
   registerRoutes(app, ctx, {
     ...sessionRoutes,
     ...estateRoutes,

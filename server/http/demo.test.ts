@@ -191,6 +191,15 @@ describe("the demo estate", () => {
     expect(await again.text()).toBe("");
   });
 
+  it("brings a site to a device compressed", async () => {
+    const places = await read<{ rows: PlaceRow[] }>("/api/places");
+    const site = places.rows.find(({ code }) => code === "4")?.id ?? "";
+    const reply = await server.app.request(`/api/sites/${site}/bundle`, {
+      headers: { cookie: owner, "accept-encoding": "gzip" },
+    });
+    expect([reply.status, reply.headers.get("content-encoding")]).toEqual([200, "gzip"]);
+  });
+
   it("gives the same rows when its projections are derived again from the log", async () => {
     const paths = ["/api/due?limit=200", "/api/defects", "/api/assets?limit=200", "/api/places"];
     const before = await Promise.all(paths.map((path) => read(path)));

@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import { Refusal } from "../usecases/refusal.ts";
+import { encodingFor } from "./squeeze.ts";
 import { readStaticFolder, type StaticFile } from "./static-files.ts";
 
 /** Folders of the built apps; a missing folder is an app that is not built. */
@@ -17,8 +18,7 @@ async function send(c: Context, file: StaticFile): Promise<Response> {
   };
   if (c.req.header("if-none-match") === file.etag)
     return new Response(null, { status: 304, headers });
-  const accepts = c.req.header("accept-encoding") ?? "";
-  const encoding = /\bbr\b/.test(accepts) ? "br" : /\bgzip\b/.test(accepts) ? "gzip" : undefined;
+  const encoding = encodingFor(c.req.header("accept-encoding"));
   const squeezed = encoding ? await file.squeezed(encoding) : undefined;
   if (encoding && squeezed) headers["content-encoding"] = encoding;
   const bytes = squeezed ?? file.plain;
