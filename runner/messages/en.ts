@@ -53,6 +53,7 @@ export const PAGE_WORDS = {
   "round.minutes": ", about {minutes}",
   "round.done": " {done} done",
   "round.not-completed": ", {count} not completed",
+  "round.drawn": " The strokes show number {from} to {to}.",
   "round.of": "{done} of {all}",
   "round.all-done": "Everything due here is done.",
   "round.nothing": "Nothing is due here until {day}.",

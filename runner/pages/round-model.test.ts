@@ -1,7 +1,8 @@
 import { type AssetRow, civilDate, type DueRow, type SiteBundle } from "@roundbook/schemas";
 import { describe, expect, test } from "vitest";
+import type { WalkStroke } from "../form/index.ts";
 import type { OutboxRow, SentRow } from "../offline/database.ts";
-import { roundOf, strokesOf } from "./round-model.ts";
+import { roundOf, strokesOf, walkPart } from "./round-model.ts";
 
 const today = civilDate(2026, 10, 13);
 
@@ -163,5 +164,28 @@ describe("what is not simply due", () => {
   test("a row stands as it does today, whatever day the site was last read on", () => {
     const row = due("1", { lastDone: "2026-04-01", latest: "2026-10-12", status: "due" });
     expect(walk([row]).all.map(({ status }) => status)).toEqual(["overdue"]);
+  });
+});
+
+describe("the strokes of a long walk", () => {
+  const walk = (here: number, count: number): WalkStroke[] =>
+    Array.from({ length: count }, (_, at) => (at < here ? "done" : at === here ? "here" : "over"));
+
+  test("are all drawn while they fill a few lines", () => {
+    expect(walkPart(walk(7, 138))).toEqual({ from: 0, strokes: walk(7, 138) });
+  });
+
+  test("are drawn by whole lines around where the walker stands, beginning and end included", () => {
+    for (const here of [0, 22, 23, 900, 1861, 1990, 1999]) {
+      const { from, strokes } = walkPart(walk(here, 2_000));
+      expect(from % 23, String(here)).toBe(0);
+      expect(strokes.length, String(here)).toBeLessThanOrEqual(138);
+      expect(strokes.indexOf("here") + from, String(here)).toBe(here);
+    }
+    expect(walkPart(walk(1999, 2_000)).strokes.at(-1)).toBe("here");
+  });
+
+  test("begin at the first where nobody is left to walk to", () => {
+    expect(walkPart(walk(3_000, 2_000))).toMatchObject({ from: 0 });
   });
 });

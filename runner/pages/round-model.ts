@@ -70,19 +70,17 @@ const doneToday = ({ bundle, outbox, sent }: Kept, today: CivilDate): Today => {
   return { done, attempted };
 };
 
-const byWalk =
-  (bundle: SiteBundle) =>
-  (a: RoundRow, b: RoundRow): number => {
-    const order = (row: RoundRow) =>
-      bundle.places.find((one) => one.id === row.asset.place)?.order ?? -1;
-    return (
-      order(a) - order(b) ||
-      (a.asset.place < b.asset.place ? -1 : a.asset.place > b.asset.place ? 1 : 0) ||
-      a.asset.order - b.asset.order ||
-      a.asset.number.localeCompare(b.asset.number, "en", { numeric: true }) ||
-      (a.key < b.key ? -1 : 1)
-    );
-  };
+const byWalk = (bundle: SiteBundle) => {
+  const orders = new Map(bundle.places.map(({ id, order }) => [id, order]));
+  const order = (row: RoundRow) => orders.get(row.asset.place) ?? -1;
+  const numbers = new Intl.Collator("en", { numeric: true });
+  return (a: RoundRow, b: RoundRow): number =>
+    order(a) - order(b) ||
+    (a.asset.place < b.asset.place ? -1 : a.asset.place > b.asset.place ? 1 : 0) ||
+    a.asset.order - b.asset.order ||
+    numbers.compare(a.asset.number, b.asset.number) ||
+    (a.key < b.key ? -1 : 1);
+};
 
 /** What stops use or cannot be told is asked for now, whenever its window opens. */
 const isOpen = ({ status, due }: RoundRow, today: CivilDate): boolean =>
@@ -155,4 +153,20 @@ export const strokesOf = (round: Round, today: CivilDate): WalkStroke[] => {
     if (row === here) return "here";
     return isOver(row, today) ? "over" : "to-come";
   });
+};
+
+/** Six lines of strokes: more would push the first row off the screen. */
+const MOST_STROKES = 138;
+const A_LINE = 23;
+
+/** The part of a long walk that is drawn: the lines around where the walker stands. */
+export const walkPart = (
+  strokes: readonly WalkStroke[],
+): { readonly from: number; readonly strokes: readonly WalkStroke[] } => {
+  if (strokes.length <= MOST_STROKES) return { from: 0, strokes };
+  const here = Math.max(strokes.indexOf("here"), 0);
+  const first = (Math.floor(here / A_LINE) - 1) * A_LINE;
+  const last = Math.floor((strokes.length - MOST_STROKES) / A_LINE + 1) * A_LINE;
+  const from = Math.max(0, Math.min(first, last));
+  return { from, strokes: strokes.slice(from, from + MOST_STROKES) };
 };

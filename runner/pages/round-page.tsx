@@ -1,5 +1,5 @@
 import type { CivilDate, SiteBundle } from "@roundbook/schemas";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { useLocation } from "wouter";
 import {
   dayAndMonth,
@@ -18,8 +18,8 @@ import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import { RoundMarginalia } from "./round-marginalia.tsx";
-import { type Round, type RoundRow, roundOf, strokesOf, toGoOf } from "./round-model.ts";
-import { Coming, Excused, PlaceOfRound } from "./round-parts.tsx";
+import { type Round, type RoundRow, roundOf, strokesOf, toGoOf, walkPart } from "./round-model.ts";
+import { Coming, Excused, PlacesOfRound } from "./round-parts.tsx";
 import { ConnectionLine, RunnerPage } from "./runner-page.tsx";
 import { useBundle } from "./use-bundle.ts";
 import { useOwnWork } from "./use-kept.ts";
@@ -31,10 +31,12 @@ export const RoundPage = () => {
   const row = useBundle(settings.site);
   const own = useOwnWork();
   const bundle = row.data?.bundle;
-  if (bundle && own.data) {
-    const today = todayAt(bundle.site.zone, now(), settings.clockOffset);
-    return <Walking {...{ bundle, today }} round={roundOf({ bundle, ...own.data }, today)} />;
-  }
+  const today = bundle && todayAt(bundle.site.zone, now(), settings.clockOffset);
+  const round = useMemo(
+    () => bundle && own.data && today && roundOf({ bundle, ...own.data }, today),
+    [bundle, own.data, today],
+  );
+  if (bundle && today && round) return <Walking {...{ bundle, today, round }} />;
   return (
     <RunnerPage current="round">
       <TitleBlock title={w("app.round")} />
@@ -80,6 +82,7 @@ const Walking = ({
   const [scanned, setScanned] = useState("");
   const [unknown, setUnknown] = useState<string>();
   const left = toGoOf(round);
+  const walk = useMemo(() => walkPart(strokesOf(round, today)), [round, today]);
   const done = round.all.filter((one) => one.state === "done").length;
   const attempts = round.all.filter((one) => one.state === "not-completed").length;
 
@@ -132,7 +135,7 @@ const Walking = ({
       {unknown !== undefined && <StateLine>{w("round.no-number", { number: unknown })}</StateLine>}
       {wide && scan}
       {round.all.length > 0 && (
-        <Walk strokes={strokesOf(round, today)}>
+        <Walk strokes={walk.strokes}>
           {left.length === 0 ? (
             <strong>{w("round.all-done")}</strong>
           ) : (
@@ -140,11 +143,11 @@ const Walking = ({
           )}
           {minutesLeft(left)}.{w("round.done", { done })}
           {attempts > 0 && w("round.not-completed", { count: attempts })}.
+          {walk.strokes.length < round.all.length &&
+            w("round.drawn", { from: walk.from + 1, to: walk.from + walk.strokes.length })}
         </Walk>
       )}
-      {round.places.map((place) => (
-        <PlaceOfRound key={`${place.place}:${place.rows[0]?.key}`} {...{ place, bundle, today }} />
-      ))}
+      <PlacesOfRound {...{ bundle, today }} places={round.places} />
       {round.all.length === 0 && (
         <Empty
           sentence={

@@ -1,38 +1,84 @@
 import type { CivilDate, SiteBundle } from "@roundbook/schemas";
-import { useState } from "react";
+import { type CSSProperties, memo, useMemo, useRef, useState } from "react";
 import { useLocation } from "wouter";
 import { dayAndMonth, FoldedRow, PlaceHeading, Row, Rows, unbroken } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { DueOf, dayOf } from "./due-of.tsx";
 import type { Round, RoundPlace, RoundRow } from "./round-model.ts";
 import { RoundRowView } from "./round-row.tsx";
+import { useGrowing } from "./use-growing.ts";
+import { useNear } from "./use-near.ts";
 
 interface PartProps {
   readonly bundle: SiteBundle;
   readonly today: CivilDate;
 }
 
+const leftIn = ({ rows }: RoundPlace): number => rows.filter(isLeft).length;
+const isLeft = (row: RoundRow): boolean => row.state !== "done";
+
+/** All places in walking order; those further down are drawn bit by bit. */
+export const PlacesOfRound = ({
+  places,
+  bundle,
+  today,
+}: PartProps & { readonly places: readonly RoundPlace[] }) => {
+  const ends = useMemo(() => {
+    let sum = 0;
+    return places.map((place) => {
+      sum += leftIn(place);
+      return sum;
+    });
+  }, [places]);
+  const drawn = useGrowing(ends.at(-1) ?? 0);
+  return places.map((place, at) => {
+    const before = ends[at - 1] ?? 0;
+    const all = (ends[at] ?? 0) - before;
+    return (
+      <PlaceOfRound
+        key={`${place.place}:${place.rows[0]?.key}`}
+        {...{ place, bundle, today }}
+        drawn={Math.max(0, Math.min(all, drawn - before))}
+      />
+    );
+  });
+};
+
+/** As many rows as are laid out together when they come near the screen. */
+const A_STRETCH = 6;
+
+const stretchesOf = (rows: readonly RoundRow[]): readonly (readonly RoundRow[])[] =>
+  Array.from({ length: Math.ceil(rows.length / A_STRETCH) }, (_, at) =>
+    rows.slice(at * A_STRETCH, (at + 1) * A_STRETCH),
+  );
+
 /** What is due in one place, what is done there folded into a line. */
-export const PlaceOfRound = ({
+const PlaceOfRound = memo(function PlaceOfRound({
   place,
   bundle,
   today,
-}: PartProps & { readonly place: RoundPlace }) => {
+  drawn,
+}: PartProps & { readonly place: RoundPlace; readonly drawn: number }) {
   const [, navigate] = useLocation();
   const [open, setOpen] = useState(false);
-  const done = place.rows.filter((row) => row.state === "done");
-  const left = place.rows.filter((row) => row.state !== "done");
+  const done = place.rows.filter((row) => !isLeft(row));
+  const stretches = useMemo(() => stretchesOf(place.rows.filter(isLeft)), [place]);
   return (
     <section>
       <PlaceHeading
         title={place.name}
         aside={w("round.of", { done: done.length, all: place.rows.length })}
       />
-      <Rows>
-        {left.map((row) => (
-          <RoundRowView key={row.key} {...{ row, bundle, today }} onFollow={navigate} />
-        ))}
-        {done.length > 0 && (
+      {stretches.map((rows, at) => (
+        <Stretch
+          key={rows[0]?.key}
+          {...{ rows, bundle, today }}
+          isDrawn={at * A_STRETCH < drawn}
+          onFollow={navigate}
+        />
+      ))}
+      {done.length > 0 && (
+        <Rows>
           <FoldedRow
             margin={w("round.done-count", { count: done.length })}
             summary={done.map(({ asset }) => `${asset.number} ${asset.description}`).join(", ")}
@@ -46,11 +92,38 @@ export const PlaceOfRound = ({
               ))}
             </Rows>
           </FoldedRow>
-        )}
-      </Rows>
+        </Rows>
+      )}
     </section>
   );
-};
+});
+
+/** Some rows of a place, drawn when their turn has come or they are nearly seen. */
+const Stretch = memo(function Stretch({
+  rows,
+  bundle,
+  today,
+  isDrawn,
+  onFollow,
+}: PartProps & {
+  readonly rows: readonly RoundRow[];
+  readonly isDrawn: boolean;
+  readonly onFollow: (href: string) => void;
+}) {
+  const toCome = useRef<HTMLDivElement>(null);
+  const isNear = useNear(toCome);
+  const lines = { "--lines": rows.length } as CSSProperties;
+  if (!isDrawn && !isNear) return <div ref={toCome} className="stretch-to-come" style={lines} />;
+  return (
+    <div className="stretch" style={lines}>
+      <Rows>
+        {rows.map((row) => (
+          <RoundRowView key={row.key} {...{ row, bundle, today, onFollow }} />
+        ))}
+      </Rows>
+    </div>
+  );
+});
 
 /** Windows that open within the coming week. */
 export const Coming = ({ rows, bundle, today }: PartProps & { readonly rows: Round["coming"] }) => {

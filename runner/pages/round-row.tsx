@@ -1,24 +1,23 @@
-import type { CivilDate, DueRow, LastResult, SiteBundle } from "@roundbook/schemas";
+import type { CivilDate, LastResult, SiteBundle } from "@roundbook/schemas";
+import { memo } from "react";
 import { dayAndMonth, printQuantity, Row, unbroken, verdictWords } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { printDay } from "./day-words.ts";
 import { DueOf, dayOf, lackingOf } from "./due-of.tsx";
-import { newestIssue } from "./newest-issue.ts";
+import { defectAt, issueAt, lastAt } from "./round-index.ts";
 import type { RoundRow } from "./round-model.ts";
+
+const awaitedWords = (last: LastResult | undefined): string | undefined =>
+  last?.awaited ? w("round.awaited", { day: printDay(last.on) }) : undefined;
 
 /** The day of an inspection that waits for the result of a sample, as long as it does. */
 export const awaitedOf = (
   results: readonly LastResult[],
   { asset, checklist }: { readonly asset: string; readonly checklist: string },
-): string | undefined => {
-  const last = results.find((one) => one.asset === asset && one.checklist === checklist);
-  return last?.awaited ? w("round.awaited", { day: printDay(last.on) }) : undefined;
-};
+): string | undefined =>
+  awaitedWords(results.find((one) => one.asset === asset && one.checklist === checklist));
 
-const lastOf = (bundle: SiteBundle, row: RoundRow, today: CivilDate): string[] | undefined => {
-  const last = bundle.lastResults.find(
-    (one) => one.asset === row.asset.id && one.checklist === row.due.checklist,
-  );
+const lastWords = (last: LastResult | undefined, today: CivilDate): string[] | undefined => {
   if (!last) return undefined;
   const verdict = last.overall
     ? verdictWords(`verdict.${last.overall}`)
@@ -29,12 +28,12 @@ const lastOf = (bundle: SiteBundle, row: RoundRow, today: CivilDate): string[] |
     readings.length === 1 && only
       ? `${printQuantity(only.value, only.unit, { comparator: only.comparator })}, ${verdict.toLowerCase()}`
       : verdict;
-  return [first, awaitedOf(bundle.lastResults, row.due) ?? dayAndMonth(dayOf(last.on), today)];
+  return [first, awaitedWords(last) ?? dayAndMonth(dayOf(last.on), today)];
 };
 
 /** What waits for a result was done, though it does not count yet. */
-const neverDone = ({ lastResults }: SiteBundle, due: DueRow) =>
-  awaitedOf(lastResults, due) === undefined && w("due.never-done");
+const neverDone = (last: LastResult | undefined) =>
+  awaitedWords(last) === undefined && w("due.never-done");
 
 /** Titles of the particulars of an asset type. */
 export const titlesIn =
@@ -52,7 +51,7 @@ const standingWords = (bundle: SiteBundle, { status, state, due }: RoundRow) => 
 };
 
 /** One asset of the round: number | what and which checklist | last result | when it is due. */
-export const RoundRowView = ({
+export const RoundRowView = memo(function RoundRowView({
   row,
   bundle,
   today,
@@ -62,15 +61,16 @@ export const RoundRowView = ({
   readonly bundle: SiteBundle;
   readonly today: CivilDate;
   readonly onFollow: (href: string) => void;
-}) => {
+}) {
   const { asset, due, state } = row;
-  const issue = newestIssue(bundle.checklists, due.checklist);
-  const defect = bundle.defects.find((one) => one.asset === asset.id && one.step !== "verified");
+  const last = lastAt(bundle, due);
+  const issue = issueAt(bundle, due.checklist);
+  const defect = defectAt(bundle, asset.id);
   const title = issue?.document.title ?? due.intervalTitle;
   const second = [
     title,
     state === "unfinished" && w("round.unfinished"),
-    state === "to-do" && row.status === "never-done" && neverDone(bundle, due),
+    state === "to-do" && row.status === "never-done" && neverDone(last),
   ];
   const standing = standingWords(bundle, row);
   const more = (
@@ -85,10 +85,10 @@ export const RoundRowView = ({
       name={unbroken(asset.description)}
       second={second.filter(Boolean).join(", ")}
       more={standing || defect ? more : undefined}
-      last={lastOf(bundle, row, today)}
+      last={lastWords(last, today)}
       due={<DueOf asset={asset} due={due} today={today} />}
       href={issue ? `/fill/${asset.id}/${issue.hash}` : `/asset/${asset.id}`}
       onFollow={onFollow}
     />
   );
-};
+});
