@@ -5,7 +5,7 @@ import { w } from "../messages/page.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
 import { isOver, type Round, roundOf, toGoOf } from "./round-model.ts";
-import { useBundles } from "./use-bundle.ts";
+import { useOtherBundles } from "./use-bundle.ts";
 import { useOwnWork } from "./use-kept.ts";
 
 const MARKS = [
@@ -28,7 +28,7 @@ export const RoundMarginalia = ({
   const { changeSettings, now, settings } = useDevice();
   const [, navigate] = useLocation();
   const own = useOwnWork().data;
-  const kept = (useBundles().data ?? []).filter((row) => row.bundle.site.id !== bundle.site.id);
+  const kept = useOtherBundles(bundle.site.id).data ?? [];
   const others = kept
     .map(({ bundle: other }) => {
       const there = todayAt(other.site.zone, now(), settings.clockOffset);

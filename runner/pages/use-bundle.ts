@@ -35,3 +35,23 @@ export const useBundle = (site: string | null) => {
     },
   });
 };
+
+/** The other sites this device keeps: a site of thousands is not read twice for one page. */
+export const useOtherBundles = (site: string) => {
+  const { database } = useDevice();
+  return useQuery<BundleRow[]>({
+    queryKey: [...BUNDLES_KEY, "beside", site],
+    networkMode: "always",
+    queryFn: async () => {
+      const others = (await database.getAllKeys("bundles")).filter((one) => one !== site);
+      if (others.length === 0) return [];
+      const outbox = await database.getAll("outbox");
+      const rows = await Promise.all(others.map((one) => database.get("bundles", one)));
+      return Promise.all(
+        rows.flatMap((row) =>
+          row ? [withWaiting(row.bundle, outbox).then((bundle) => ({ ...row, bundle }))] : [],
+        ),
+      );
+    },
+  });
+};
