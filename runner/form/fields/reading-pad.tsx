@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import { Pad } from "../look/pad.tsx";
 import { PadFeet } from "../look/pad-feet.tsx";
 import { useMessages } from "../messages/messages.tsx";
@@ -10,6 +11,17 @@ import { useWaited } from "./use-waited.ts";
 export function ReadingPad(props: FieldDockProps) {
   const { point, draft, onDraft, ahead, onAbsent, leftHanded } = props;
   const { t } = useMessages();
+  const names = useMemo(
+    () => ({
+      pad: t("reading.pad"),
+      less: t("reading.below-sign"),
+      more: t("reading.above-sign"),
+      minus: t("reading.minus"),
+      decimal: t("reading.point"),
+      delete: t("reading.delete"),
+    }),
+    [t],
+  );
   const waited = useWaited(props);
   const box = currentBox(point, draft);
   const other = otherUnit(point, box.unit);
@@ -24,14 +36,7 @@ export function ReadingPad(props: FieldDockProps) {
     <Pad
       decimal="."
       onKey={(key) => write(props, { text: pressKey(box.text, key as PadKey) })}
-      names={{
-        pad: t("reading.pad"),
-        less: t("reading.below-sign"),
-        more: t("reading.above-sign"),
-        minus: t("reading.minus"),
-        decimal: t("reading.point"),
-        delete: t("reading.delete"),
-      }}
+      names={names}
       otherUnit={
         other === undefined
           ? undefined

@@ -1,4 +1,4 @@
-import type { PointerEvent, ReactNode } from "react";
+import { memo, type PointerEvent, type ReactNode, useCallback, useState } from "react";
 import { classes } from "./classes.ts";
 import { PadFeet, type PadFoot } from "./pad-feet.tsx";
 
@@ -31,6 +31,33 @@ const keepFocus = (event: PointerEvent) => event.preventDefault();
 
 export function Pad(props: PadProps) {
   const { decimal, onKey, names, otherUnit, secondary, primary, question, leftHanded } = props;
+  const [latest] = useState({ onKey, onUnit: otherUnit?.onPress });
+  Object.assign(latest, { onKey, onUnit: otherUnit?.onPress });
+  const press = useCallback((key: PadKey) => latest.onKey(key), [latest]);
+  const pressUnit = useCallback(() => latest.onUnit?.(), [latest]);
+  return (
+    <div className="pad-block">
+      {question !== undefined && (
+        <div className="pad-question" role="alert">
+          {question}
+        </div>
+      )}
+      <PadKeys {...{ decimal, names, leftHanded, press, pressUnit }} unit={otherUnit?.label} />
+      <PadFeet secondary={secondary} primary={primary} leftHanded={leftHanded} />
+    </div>
+  );
+}
+
+interface PadKeysProps extends Pick<PadProps, "decimal" | "names" | "leftHanded"> {
+  /** Absent where a reading has one unit only. */
+  readonly unit: ReactNode;
+  readonly press: (key: PadKey) => void;
+  readonly pressUnit: () => void;
+}
+
+/** The keys stay as they are while figures are written: they are not drawn again for each. */
+const PadKeys = memo(function PadKeys(props: PadKeysProps) {
+  const { decimal, names, leftHanded, unit: unitLabel, press, pressUnit } = props;
   const point = (
     <>
       {decimal} <span>{decimal === "." ? "," : "."}</span>
@@ -58,44 +85,36 @@ export function Pad(props: PadProps) {
       type="button"
       className={classes("pad-side", "pad-unit", leftHanded && "pad-edge")}
       onPointerDown={keepFocus}
-      onClick={otherUnit?.onPress}
-      disabled={!otherUnit}
+      onClick={pressUnit}
+      disabled={unitLabel === undefined}
       // A blank key is only the corner of the pad: there is nothing to read out.
-      aria-hidden={otherUnit === undefined || undefined}
+      aria-hidden={unitLabel === undefined || undefined}
     >
-      {otherUnit?.label}
+      {unitLabel}
     </button>
   );
   return (
-    <div className="pad-block">
-      {question !== undefined && (
-        <div className="pad-question" role="alert">
-          {question}
-        </div>
-      )}
-      {/* biome-ignore lint/a11y/useSemanticElements: the keys are no set of fields. */}
-      <div className={classes("pad", leftHanded && "pad-left")} role="group" aria-label={names.pad}>
-        {lines.map((line) => {
-          const keys = line.map(({ sign, label, name, kind }) => (
-            <button
-              key={sign}
-              type="button"
-              className={classes(kind, isEdge(sign, decimal, leftHanded) && "pad-edge")}
-              aria-label={name}
-              onPointerDown={keepFocus}
-              onClick={() => onKey(sign)}
-            >
-              {label}
-            </button>
-          ));
-          const full = keys.length === 4 ? keys : [...keys, unit];
-          return leftHanded ? [full[3], ...full.slice(0, 3)] : full;
-        })}
-      </div>
-      <PadFeet secondary={secondary} primary={primary} leftHanded={leftHanded} />
+    // biome-ignore lint/a11y/useSemanticElements: the keys are no set of fields.
+    <div className={classes("pad", leftHanded && "pad-left")} role="group" aria-label={names.pad}>
+      {lines.map((line) => {
+        const keys = line.map(({ sign, label, name, kind }) => (
+          <button
+            key={sign}
+            type="button"
+            className={classes(kind, isEdge(sign, decimal, leftHanded) && "pad-edge")}
+            aria-label={name}
+            onPointerDown={keepFocus}
+            onClick={() => press(sign)}
+          >
+            {label}
+          </button>
+        ));
+        const full = keys.length === 4 ? keys : [...keys, unit];
+        return leftHanded ? [full[3], ...full.slice(0, 3)] : full;
+      })}
     </div>
   );
-}
+});
 
 function isEdge(sign: PadKey, decimal: string, leftHanded = false) {
   return (leftHanded ? ["<", ">", "-"] : ["1", "4", "7", decimal]).includes(sign);
