@@ -2,83 +2,22 @@ import {
   Button,
   Buttons,
   dateWords,
-  FieldPair,
   LeafWords,
-  LineField,
   SelectField,
   WEEKDAYS,
-  WordButton,
 } from "@roundbook/runner/form";
-import type { CalendarRow, PlaceRow, SiteCalendar } from "@roundbook/schemas";
+import type { CalendarRow, PlaceRow, Problem, SiteCalendar } from "@roundbook/schemas";
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { ro } from "../messages/rounds.ts";
 import { getJson, sendJson } from "./client.ts";
+import { isWritten, Times, type TimesName } from "./estate-closed-times.tsx";
 import { useRefused } from "./use-refused.tsx";
-
-interface Time {
-  readonly from: string;
-  readonly to: string;
-  readonly reason: string;
-}
-const EMPTY: Time = { from: "", to: "", reason: "" };
-const isWritten = ({ from, to, reason }: Time): boolean => `${from}${to}${reason}`.trim() !== "";
 
 interface Region {
   readonly code: string;
   readonly name: string;
 }
-
-const Times = ({
-  title,
-  kind,
-  times,
-  onChange,
-}: {
-  readonly title: string;
-  readonly kind: "date" | "text";
-  readonly times: readonly Time[];
-  onChange(times: readonly Time[]): void;
-}) => (
-  <fieldset className="closed-times">
-    <legend>{title}</legend>
-    {times.map((time, at) => {
-      const set = (change: Partial<Time>) =>
-        onChange(times.map((one, index) => (index === at ? { ...one, ...change } : one)));
-      const help = kind === "text" ? ro("closed.month-day") : undefined;
-      return (
-        // Lines have no name of their own: their place is what they are.
-        <div key={at} className="desk-line">
-          <FieldPair>
-            <LineField
-              label={ro("closed.from")}
-              type={kind}
-              help={help}
-              value={time.from}
-              onChange={(event) => set({ from: event.target.value })}
-            />
-            <LineField
-              label={ro("closed.to")}
-              type={kind}
-              help={help}
-              value={time.to}
-              onChange={(event) => set({ to: event.target.value })}
-            />
-          </FieldPair>
-          <LineField
-            label={ro("closed.reason")}
-            value={time.reason}
-            onChange={(event) => set({ reason: event.target.value })}
-          />
-          <WordButton onClick={() => onChange(times.filter((_, index) => index !== at))}>
-            {ro("closed.remove")}
-          </WordButton>
-        </div>
-      );
-    })}
-    <WordButton onClick={() => onChange([...times, EMPTY])}>{ro("closed.add")}</WordButton>
-  </fieldset>
-);
 
 /** All of a site's days closed, put in force as a whole. */
 export const ClosedForm = ({
@@ -91,7 +30,13 @@ export const ClosedForm = ({
   onDone(saved: boolean): void;
 }) => {
   const queries = useQueryClient();
-  const { refused, guard } = useRefused();
+  // What is wrong with a line stands at it until that line is written in again.
+  const [wrong, setWrong] = useState<readonly Problem[]>([]);
+  const { refused, guard, busy } = useRefused((problem) => {
+    if (!/^\/(closures|seasons)\/\d+/.test(problem.pointer)) return false;
+    setWrong((others) => [...others, problem]);
+    return true;
+  });
   const [calendar, setCalendar] = useState<SiteCalendar>(row?.calendar ?? {});
   const regions = useQuery({
     queryKey: ["holiday-regions"],
@@ -115,6 +60,9 @@ export const ClosedForm = ({
         seasons: seasons.filter(isWritten),
         ...(region === undefined ? {} : { region }),
       };
+      // Lines without a word go, so that those left are called by the places they are sent at.
+      setCalendar(body);
+      setWrong([]);
       await sendJson("PUT", `/api/sites/${site.id}/calendar`, body);
       await queries.invalidateQueries();
       onDone(true);
@@ -123,6 +71,21 @@ export const ClosedForm = ({
     const { region: _, ...rest } = calendar;
     setCalendar(code === "" ? rest : { ...rest, region: code });
   };
+  const times = (name: TimesName, kind: "date" | "text") => (
+    <Times
+      name={name}
+      title={ro(`closed.${name}`)}
+      kind={kind}
+      times={calendar[name] ?? []}
+      wrong={wrong}
+      onChange={(next, at) => {
+        setCalendar({ ...calendar, [name]: [...next] });
+        // Without a place all of them have moved.
+        const gone = at === undefined ? `/${name}/` : `/${name}/${at}/`;
+        setWrong(wrong.filter(({ pointer }) => !`${pointer}/`.startsWith(gone)));
+      }}
+    />
+  );
   const written = region === row?.calendar.region ? (row?.holidays ?? []) : [];
   return (
     <LeafWords>
@@ -153,24 +116,14 @@ export const ClosedForm = ({
           </p>
         </details>
       )}
-      <Times
-        title={ro("closed.closures")}
-        kind="date"
-        times={closures}
-        onChange={(times) => setCalendar({ ...calendar, closures: [...times] })}
-      />
-      <Times
-        title={ro("closed.seasons")}
-        kind="text"
-        times={seasons}
-        onChange={(times) => setCalendar({ ...calendar, seasons: [...times] })}
-      />
+      {times("closures", "date")}
+      {times("seasons", "text")}
       {refused}
       <Buttons>
         <Button kind="secondary" onClick={() => onDone(false)}>
           {ro("closed.leave")}
         </Button>
-        <Button kind="primary" onClick={() => void save()}>
+        <Button kind="primary" disabled={busy} onClick={() => void save()}>
           {ro("closed.save")}
         </Button>
       </Buttons>

@@ -32,7 +32,7 @@ const lastWords = ({ last }: DigestRow): string | undefined => {
 /** Where the signed-in person gets the digest, and on which days. */
 const DigestForm = ({ row }: { readonly row: DigestRow }) => {
   const queries = useQueryClient();
-  const { refused, guard } = useRefused();
+  const { refused, guard, busy } = useRefused();
   const [address, setAddress] = useState(row.address ?? "");
   const [days, setDays] = useState<readonly number[]>(row.weekdays.length > 0 ? row.weekdays : [1]);
   const turn = (day: number) =>
@@ -71,7 +71,7 @@ const DigestForm = ({ row }: { readonly row: DigestRow }) => {
           ))}
         </fieldset>
         {refused}
-        <Button kind="secondary" onClick={() => void save()}>
+        <Button kind="secondary" disabled={busy} onClick={() => void save()}>
           {ro("digest.save")}
         </Button>
       </LeafWords>

@@ -22,7 +22,7 @@ export const Feeds = () => {
   const queries = useQueryClient();
   const places = usePlaces().data ?? [];
   const people = usePeople().data ?? [];
-  const { refused, guard } = useRefused();
+  const { refused, guard, busy } = useRefused();
   const [scope, setScope] = useState("");
   const [made, setMade] = useState<string>();
   const [sure, setSure] = useState<string>();
@@ -92,7 +92,7 @@ export const Feeds = () => {
           onChange={(event) => setScope(event.target.value)}
         />
         {refused}
-        <Button kind="secondary" disabled={scope === ""} onClick={() => void make()}>
+        <Button kind="secondary" disabled={busy || scope === ""} onClick={() => void make()}>
           {ro("feeds.go")}
         </Button>
       </LeafWords>

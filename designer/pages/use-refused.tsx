@@ -10,6 +10,8 @@ interface Refused {
   /** Runs something that asks the server; what it refuses is shown, faults of ours are thrown. */
   guard(work: () => Promise<void>): Promise<void>;
   readonly problems: readonly Problem[];
+  /** From asking until the answer is shown: what is sent once is not sent again meanwhile. */
+  readonly busy: boolean;
 }
 
 /**
@@ -20,8 +22,10 @@ export const useRefused = (atField?: (problem: Problem) => boolean): Refused => 
   const { say } = useMessages();
   const [error, setError] = useState<Refusal | Unreachable>();
   const [elsewhere, setElsewhere] = useState<readonly Problem[]>([]);
+  const [asking, setAsking] = useState(0);
   const guard = async (work: () => Promise<void>) => {
     setError(undefined);
+    setAsking((count) => count + 1);
     try {
       await work();
     } catch (caught) {
@@ -29,6 +33,8 @@ export const useRefused = (atField?: (problem: Problem) => boolean): Refused => 
       setError(caught);
       const told = caught instanceof Refusal ? caught.problems : [];
       setElsewhere(atField ? told.filter((problem) => atField(problem)) : []);
+    } finally {
+      setAsking((count) => count - 1);
     }
   };
   const problems = error instanceof Refusal ? error.problems : [];
@@ -46,5 +52,5 @@ export const useRefused = (atField?: (problem: Problem) => boolean): Refused => 
       ))}
     </div>
   );
-  return { refused, guard, problems };
+  return { refused, guard, problems, busy: asking > 0 };
 };
