@@ -9,11 +9,18 @@ const fieldAt = (pointer: string, fields: readonly string[]): string | undefined
   return fields.includes(steps[0] ?? "") ? steps.join(".") : undefined;
 };
 
-/** What the server said no to: at its field where it names one, else beside the button. */
-export const useFormRefused = <Fields extends FieldValues>(form: UseFormReturn<Fields>) => {
+/**
+ * What the server said no to: at its field where it names one, else beside the button. `named`
+ * gives the field of a pointer that the form calls otherwise.
+ */
+export const useFormRefused = <Fields extends FieldValues>(
+  form: UseFormReturn<Fields>,
+  named: Readonly<Record<string, string>> = {},
+) => {
   const { say } = useMessages();
   return useRefused((problem: Problem) => {
-    const field = fieldAt(problem.pointer, Object.keys(form.getValues()));
+    const { pointer } = problem;
+    const field = named[pointer] ?? fieldAt(pointer, Object.keys(form.getValues()));
     if (field === undefined) return false;
     form.setError(
       field as Path<Fields>,
