@@ -33,6 +33,7 @@ export const ROUNDS_WORDS = {
   "rounds.keeper": "{place}: who does its rounds",
   "rounds.teams": "Teams",
   "rounds.team-name": "Name of the team",
+  "rounds.team-rename": "Rename it",
   "rounds.team-go": "Make it",
   "rounds.time": "{name}: hours a week for rounds",
   "rounds.time-wrong": "Hours a week, such as 6 or 7.5.",

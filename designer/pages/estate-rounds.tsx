@@ -19,15 +19,16 @@ import { useRefused } from "./use-refused.tsx";
 /** Sends one change and brings what is shown up to date. */
 const useSend = () => {
   const queries = useQueryClient();
-  const { refused, guard } = useRefused();
-  const [busy, setBusy] = useState(false);
-  const send = async (path: string, body: object) => {
-    setBusy(true);
+  const { refused, guard, busy } = useRefused();
+  /** Whether it was taken. */
+  const send = async (path: string, body: object): Promise<boolean> => {
+    let taken = false;
     await guard(async () => {
       await sendJson("PUT", path, body);
+      taken = true;
       await queries.invalidateQueries();
     });
-    setBusy(false);
+    return taken;
   };
   return { refused, send, busy };
 };
@@ -68,6 +69,9 @@ const Team = ({
 }) => {
   // A list is sent as a whole: the next tick waits until the last one is known.
   const { refused, send, busy } = useSend();
+  const [name, setName] = useState(team.name);
+  const renamed = name.trim() !== "" && name.trim() !== team.name;
+  const rename = () => send(`/api/teams/${team.id}`, { name: name.trim(), members: team.members });
   const turn = (id: string) => {
     const members = team.members.includes(id)
       ? team.members.filter((one) => one !== id)
@@ -77,6 +81,17 @@ const Team = ({
   return (
     <fieldset className="blank-choices">
       <legend>{team.name}</legend>
+      <FieldPair>
+        <LineField
+          label={ro("rounds.team-name")}
+          autoComplete="off"
+          value={name}
+          onChange={(event) => setName(event.target.value)}
+        />
+        <Button kind="secondary" disabled={busy || !renamed} onClick={() => void rename()}>
+          {ro("rounds.team-rename")}
+        </Button>
+      </FieldPair>
       {people.map(({ id, name }) => (
         <label key={id} className="desk-tick">
           <input
@@ -121,8 +136,12 @@ const Time = ({ person }: { readonly person: PersonRow }) => {
 };
 
 const NewTeam = () => {
-  const { refused, send } = useSend();
+  const { refused, send, busy } = useSend();
   const [name, setName] = useState("");
+  // A name that was refused stays, so that it can be mended.
+  const make = async () => {
+    if (await send(`/api/teams/${v7()}`, { name: name.trim(), members: [] })) setName("");
+  };
   return (
     <FieldPair>
       <LineField
@@ -132,15 +151,7 @@ const NewTeam = () => {
         onChange={(event) => setName(event.target.value)}
       />
       <div>
-        <Button
-          kind="secondary"
-          disabled={name.trim() === ""}
-          onClick={() =>
-            void send(`/api/teams/${v7()}`, { name: name.trim(), members: [] }).then(() =>
-              setName(""),
-            )
-          }
-        >
+        <Button kind="secondary" disabled={busy || name.trim() === ""} onClick={() => void make()}>
           {ro("rounds.team-go")}
         </Button>
         {refused}
