@@ -1,10 +1,10 @@
 import { dayAndMonth, FacingHead, WordLink } from "@roundbook/runner/form";
-import { type CivilDate, type Plan, parseCivilDate } from "@roundbook/schemas";
+import type { Plan } from "@roundbook/schemas";
 import { useLocation } from "wouter";
 import { pl } from "../messages/plan.ts";
+import { dayOf } from "./due-standing.tsx";
+import { dueAddress, type Scope } from "./plan-scope.tsx";
 import { usePlaces } from "./queries.ts";
-
-const dayOf = (iso: string): CivilDate => parseCivilDate(iso) ?? (0 as CivilDate);
 
 const told = ({ excused, onReopening, broughtForward }: Plan["closures"][number]): string =>
   [
@@ -18,9 +18,11 @@ const told = ({ excused, onReopening, broughtForward }: Plan["closures"][number]
 /** Weeks that ask for more than there is, closures, and the sum of the year. */
 export const PlanFacing = ({
   plan,
+  scope,
   time,
 }: {
   readonly plan: Plan;
+  readonly scope: Scope;
   time(minutes: number): string;
 }) => {
   const [, navigate] = useLocation();
@@ -37,8 +39,8 @@ export const PlanFacing = ({
           <li key={week}>
             <p className="plan-heavy-head">
               <WordLink
-                href={`/designer/due?on=${week}`}
-                onFollow={() => navigate(`/due?on=${week}`)}
+                href={`/designer${dueAddress(scope, week)}`}
+                onFollow={() => navigate(dueAddress(scope, week))}
               >
                 {dayAndMonth(dayOf(week), today)}
               </WordLink>

@@ -20,7 +20,7 @@ import { getJson } from "./client.ts";
 import { DeskPage, NarrowOnly } from "./desk-page.tsx";
 import { PlanBar } from "./plan-bar.tsx";
 import { PlanFacing } from "./plan-facing.tsx";
-import { PlanScope, scopeQuery, scopeWords, useScope } from "./plan-scope.tsx";
+import { dueAddress, PlanScope, scopeQuery, scopeWords, useScope } from "./plan-scope.tsx";
 
 const time = (minutes: number): string => pl("time.hours", hoursOf(minutes));
 
@@ -65,11 +65,12 @@ export const PlanPage = () => {
     queryFn: () => getJson<Plan>(`/api/plan${scopeQuery(scope)}`),
   });
   const { data } = plan;
+  const due = dueAddress(scope);
   const none = data?.weeks.every(({ checks }) => checks === 0);
   return (
     <DeskPage
       current="plan"
-      facing={data && <PlanFacing plan={data} time={time} />}
+      facing={data && <PlanFacing plan={data} scope={scope} time={time} />}
       turned={turned}
       onTurn={() => setTurned(false)}
     >
@@ -98,7 +99,7 @@ export const PlanPage = () => {
             <NarrowOnly>
               <WordButton onClick={() => setTurned(true)}>{pl("plan.facing")}</WordButton>
             </NarrowOnly>
-            <WordLink href="/designer/due" onFollow={() => navigate("/due")}>
+            <WordLink href={`/designer${due}`} onFollow={() => navigate(due)}>
               {pl("plan.due")}
             </WordLink>
             <WordButton onClick={() => window.print()}>{pl("plan.print")}</WordButton>

@@ -1,6 +1,6 @@
 import { WordButton, WordList } from "@roundbook/runner/form";
 import type { PersonRow, PlaceRow, TeamRow } from "@roundbook/schemas";
-import { useState } from "react";
+import { useLocation, useSearch } from "wouter";
 import { pl } from "../messages/plan.ts";
 import { usePeople, usePlaces, useTeams } from "./queries.ts";
 
@@ -24,13 +24,33 @@ export const useChoices = (): Choices => {
   };
 };
 
+export const scopeQuery = (scope: Scope): string =>
+  scope.kind === "all" ? "" : `?${scope.kind}=${scope.id}`;
+
+/** The scope that an address names; a site leads. */
+export const scopeIn = (search: string): Scope => {
+  const query = new URLSearchParams(search);
+  for (const kind of ["site", "keeper"] as const) {
+    const id = query.get(kind);
+    if (id) return { kind, id };
+  }
+  return { kind: "all" };
+};
+
+/** The scope of the plan; it stands in the address. */
 export const useScope = () => {
-  const [scope, setScope] = useState<Scope>({ kind: "all" });
+  const [, navigate] = useLocation();
+  const scope = scopeIn(useSearch());
+  const setScope = (next: Scope) => navigate(`/plan${scopeQuery(next)}`, { replace: true });
   return { scope, setScope, choices: useChoices() };
 };
 
-export const scopeQuery = (scope: Scope): string =>
-  scope.kind === "all" ? "" : `?${scope.kind}=${scope.id}`;
+/** The due list of the same scope, today or as it would stand on an ISO day. */
+export const dueAddress = (scope: Scope, on?: string): string => {
+  const query = new URLSearchParams(scopeQuery(scope));
+  if (on !== undefined) query.set("on", on);
+  return query.size === 0 ? "/due" : `/due?${query}`;
+};
 
 export const scopeWords = (scope: Scope, { sites, people, teams }: Choices): string =>
   scope.kind === "all"
