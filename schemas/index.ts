@@ -83,4 +83,5 @@ export * from "./wire/design.ts";
 export * from "./wire/due.ts";
 export * from "./wire/entries.ts";
 export * from "./wire/import.ts";
+export * from "./wire/number-blocks.ts";
 export * from "./wire/register.ts";

@@ -14,6 +14,7 @@ import { estateRoutes } from "./http/routes/estate.ts";
 import { feedRoutes } from "./http/routes/feeds.ts";
 import { importRoutes } from "./http/routes/imports.ts";
 import { logbookRoutes } from "./http/routes/logbook.ts";
+import { numberBlockRoutes } from "./http/routes/number-blocks.ts";
 import { sessionRoutes } from "./http/routes/session.ts";
 import { sameOrigin } from "./http/same-origin.ts";
 import { squeezeReplies } from "./http/squeeze.ts";
@@ -56,6 +57,7 @@ export function createApp({ store, clock, newId, apps, report, ...rest }: AppPar
   app.use("/api/sites/*", squeezeReplies);
   registerRoutes(app, ctx, {
     ...sessionRoutes,
+    ...numberBlockRoutes,
     ...estateRoutes,
     ...assetRoutes,
     ...logbookRoutes,

@@ -15,6 +15,7 @@ const EXPECTED: Readonly<Record<RouteKey, string>> = {
   "POST /api/session": ANYONE,
   "DELETE /api/session": ALL,
   "POST /api/devices": ROUND,
+  "POST /api/number-blocks": ROUND,
   "GET /api/people": ALL,
   "POST /api/people": DESK,
   "GET /api/places": ALL,

@@ -19,4 +19,5 @@ export interface Limits {
   readonly signInAddress: RateLimit;
   readonly session: RateLimit;
   readonly feed: RateLimit;
+  readonly numberBlocks: RateLimit;
 }

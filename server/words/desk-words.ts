@@ -8,6 +8,7 @@ export const DESK_WORDS = {
   "sign-in-taken": "somebody signs in with this name already",
   "not-a-key": "this is no public key of a device",
   "device-enrolled-otherwise": "the device is enrolled with another key",
+  "device-not-enrolled": "the device is not enrolled for this person",
   "unknown-place": "there is no such place",
   "not-an-address": "this is no address; one is written as name@example.org",
   "unknown-person": "there is no such person or team",

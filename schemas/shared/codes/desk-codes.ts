@@ -10,6 +10,7 @@ export const DESK_CODES = {
   "sign-in-taken": [],
   "not-a-key": [],
   "device-enrolled-otherwise": [],
+  "device-not-enrolled": [],
 
   "unknown-place": [],
   "unknown-person": [],
@@ -75,6 +76,7 @@ export const REFUSAL_CODES = [
   "device-enrolled-otherwise",
   "place-not-right",
   "asset-not-right",
+  "device-not-enrolled",
   "asset-type-not-right",
   "calendar-not-right",
   "team-not-right",

@@ -6,6 +6,7 @@ import { BLOCKS } from "./0003-blocks.ts";
 import { INTERVAL_DRAFTS } from "./0004-interval-drafts.ts";
 import { FEEDS } from "./0005-feeds.ts";
 import { MAILS } from "./0006-mails.ts";
+import { NUMBER_BLOCKS } from "./0007-number-blocks.ts";
 
 export interface Migration {
   readonly number: number;
@@ -14,7 +15,15 @@ export interface Migration {
 }
 
 /** In order; one that has been shipped is never changed. */
-const MIGRATIONS: readonly Migration[] = [LOG, ESTATE, BLOCKS, INTERVAL_DRAFTS, FEEDS, MAILS];
+const MIGRATIONS: readonly Migration[] = [
+  LOG,
+  ESTATE,
+  BLOCKS,
+  INTERVAL_DRAFTS,
+  FEEDS,
+  MAILS,
+  NUMBER_BLOCKS,
+];
 
 /** Brings the tables of record up to date, in the caller's transaction. @throws when a newer program made them. */
 export async function migrate(tx: Db): Promise<void> {
