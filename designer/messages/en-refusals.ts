@@ -4,6 +4,7 @@ import type { RefusalCode } from "@roundbook/schemas";
 export const REFUSAL_WORDS: Readonly<Record<RefusalCode, string>> = {
   "signed-out": "You are signed out. Open the rounds and sign in again.",
   "wrong-sign-in": "The sign-in name or the password is not right.",
+  "device-not-enrolled": "The device is not enrolled for this person. Open the rounds on it once.",
   "role-not-allowed": "This is for the owner and the managers.",
   "other-origin": "This page was not opened from the server it writes to.",
   "too-many-tries": "Tried too often. Wait a little.",

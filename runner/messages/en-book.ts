@@ -127,6 +127,7 @@ export const BOOK_WORDS = {
   "entry.holidays-set": "Holidays of a year",
   "entry.interval-overridden": "A rule of its own",
   "entry.override-ended": "Its own rule ended",
+  "entry.moved": "Stands elsewhere from now on",
   "entry.particulars-changed": "Particulars changed",
   "entry.team-set": "Team",
   "entry.keeper-set": "Who does the rounds",

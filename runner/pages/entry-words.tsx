@@ -55,6 +55,8 @@ const wordsOfKind = (
         title: book("entry.brought-forward"),
         words: book("entry.brought-forward-words", { day: printDay(entry.body.doneOn) }),
       };
+    case "moved":
+      return { title: book("entry.moved"), words: titles.get(entry.body.place) };
     case "status-changed":
       return {
         title: book("entry.status-changed", { status: w(`status.${entry.body.status}`) }),

@@ -169,11 +169,15 @@ export const BODY_SCHEMAS = {
       place: uuid,
       particulars,
       serial: label,
+      /** SHA-256 of a picture of the asset itself. */
+      photo: sha256,
       order: { type: "integer" },
       source,
     },
     ["number", "assetType", "description", "place", "particulars"],
   ),
+  /** It stands elsewhere from now on; of several the one that happened last counts. */
+  moved: body({ place: uuid }, ["place"]),
   /** All particulars as they are from now on; `modified` asks for the checks that follow a modification. */
   "particulars-changed": body({ particulars, reason, modified: { type: "boolean" } }, [
     "particulars",
@@ -262,3 +266,4 @@ export const DEVICE_KINDS = [
   "result-received",
   "correction",
 ] as const satisfies readonly EntryKind[];
+  "moved",

@@ -35,6 +35,8 @@ export interface AssetRow {
   readonly path: readonly string[];
   readonly particulars: Particulars;
   readonly serial: string | null;
+  /** SHA-256 of a picture of it, taken when it was registered. */
+  readonly photo?: string;
   readonly status: AssetStatus;
   readonly order: number;
   readonly registeredOn: string;

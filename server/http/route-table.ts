@@ -40,7 +40,7 @@ export const IMPORT_LIMIT = 1024 * MEGABYTE;
 
 const REGISTER_BODY = {
   ...BODY_SCHEMAS.registered,
-  properties: (({ source: _, ...own }) => own)(BODY_SCHEMAS.registered.properties),
+  properties: (({ source: _, photo: __, ...own }) => own)(BODY_SCHEMAS.registered.properties),
 } as const;
 
 /** Every route of the API with who may call it: the only place where access is decided. */

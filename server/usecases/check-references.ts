@@ -42,21 +42,27 @@ async function findChecklist(
 
 async function findRegistration(tx: Db, entry: Entry & { kind: "registered" }): Promise<Found[]> {
   const { number, place, assetType } = entry.body;
-  const one = (table: typeof assets | typeof places, id: string) =>
-    tx.select({ id: table.id }).from(table).where(eq(table.id, id));
+  const known = tx
+    .select({ id: assets.id })
+    .from(assets)
+    .where(eq(assets.id, entry.asset ?? ""));
   const type = tx
     .select({ name: assetTypes.name })
     .from(assetTypes)
     .where(eq(assetTypes.name, assetType));
   const found: Found[] = [];
-  if ((await one(assets, entry.asset ?? "")).length > 0)
+  if ((await known).length > 0)
     found.push({ wrong: problem("/entry/asset", "asset-registered-before") });
-  if ((await one(places, place)).length === 0)
-    found.push(unknown("/entry/body/place", "unknown-place"));
+  found.push(await findPlace(tx, place));
   if ((await type).length === 0) found.push(unknown("/entry/body/assetType", "unknown-asset-type"));
   if ((await takenNumbers(tx, [number])).has(numberKey(number)))
     found.push({ flag: "duplicate-number" });
   return found;
+}
+
+async function findPlace(tx: Db, place: string): Promise<Found> {
+  const rows = await tx.select({ id: places.id }).from(places).where(eq(places.id, place));
+  return rows.length === 0 ? unknown("/entry/body/place", "unknown-place") : {};
 }
 
 async function findDefect(tx: Db, entry: Entry & { kind: "defect-step" }): Promise<Found> {
@@ -84,6 +90,7 @@ async function findAll(tx: Db, entry: Entry): Promise<Found[]> {
   const found = [await findAsset(tx, entry)];
   if (entry.kind === "inspection" || entry.kind === "not-completed")
     found.push(await findChecklist(tx, entry.body.checklist));
+  if (entry.kind === "moved") found.push(await findPlace(tx, entry.body.place));
   if (entry.kind === "defect-step") found.push(await findDefect(tx, entry));
   if (entry.kind === "correction") found.push(await findCorrected(tx, entry));
   return found;

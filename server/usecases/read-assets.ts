@@ -31,6 +31,7 @@ export async function assetRows(db: Db, stored: readonly Stored[]): Promise<Asse
     path: paths.get(row.place) ?? [],
     particulars: row.particulars,
     serial: row.serial,
+    ...(row.photo === null ? {} : { photo: row.photo }),
     status: row.status,
     order: row.order,
     registeredOn: civil(row.registeredOn),

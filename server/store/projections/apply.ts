@@ -23,6 +23,7 @@ import {
   applyWithdrawn,
 } from "./apply-estate.ts";
 import { applyInspection, applyResult } from "./apply-inspection.ts";
+import { applyMoved } from "./apply-moved.ts";
 import { type Batch, defectKey } from "./batch.ts";
 import { whenDone } from "./when-done.ts";
 
@@ -117,6 +118,9 @@ export function apply(batch: Batch, { entry, leaf }: Sealed): void {
       break;
     case "time-set":
       applyTime(batch, { entry, seq });
+      break;
+    case "moved":
+      applyMoved(batch, { entry, leaf });
       break;
     case "particulars-changed":
       applyParticulars(batch, { entry, leaf });

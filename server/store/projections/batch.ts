@@ -92,6 +92,7 @@ export class Batch {
       await this.#loadDefects(tx, or(open, resulted, among(defects.id, asked.defects)));
       await this.counters.load(tx, eq(counters.name, "defects"));
     });
+    await read(asked.moved, (keys) => this.#loadDefects(tx, among(defects.asset, keys)));
     if (asked.inspected.size === 0 && asked.defects.size > 0)
       await this.#loadDefects(tx, among(defects.id, asked.defects));
   }

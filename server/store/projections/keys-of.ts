@@ -16,6 +16,8 @@ export function keysOf(sealed: readonly Sealed[]) {
     assets: new Set<string>(),
     inspected: new Set<string>(),
     defects: new Set<string>(),
+    /** Assets all of whose defects go with them. */
+    moved: new Set<string>(),
     /** Inspections whose samples have got results, and their assets. */
     resulted: new Set<string>(),
     resultedAssets: new Set<string>(),
@@ -54,6 +56,10 @@ export function keysOf(sealed: readonly Sealed[]) {
         break;
       case "registered":
         sets.places.add(entry.body.place);
+        break;
+      case "moved":
+        sets.places.add(entry.body.place);
+        if (entry.asset !== null) sets.moved.add(entry.asset);
         break;
       case "inspection":
         if (entry.asset !== null) sets.inspected.add(entry.asset);

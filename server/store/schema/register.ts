@@ -112,12 +112,17 @@ export const assets = sqliteTable(
     description: text("description").notNull(),
     site: text("site").notNull(),
     place: text("place").notNull(),
+    /** Civil date, instant and entry that put it there: a late entry does not undo a later one. */
+    placeOn: integer("place_on").notNull(),
+    placeAt: integer("place_at").notNull(),
+    placeEntry: text("place_entry").notNull(),
     particulars: canonicalJson<Particulars>("particulars").notNull(),
     /** Civil date, instant and entry that gave them: a late entry does not undo a later one. */
     particularsOn: integer("particulars_on").notNull(),
     particularsAt: integer("particulars_at").notNull(),
     particularsEntry: text("particulars_entry").notNull(),
     serial: text("serial"),
+    photo: text("photo"),
     status: text("status").$type<AssetStatus>().notNull(),
     /** Civil date, instant and entry that gave the status: a late entry does not undo a later one. */
     statusOn: integer("status_on").notNull(),
