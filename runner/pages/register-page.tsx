@@ -18,6 +18,7 @@ import {
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
 import { w } from "../messages/page.ts";
+import { useWedge } from "../scan/use-wedge.ts";
 import { useDevice } from "./device.tsx";
 import { DueOf, todayAt } from "./due-of.tsx";
 import { type FoundSite, markHits, searchRegister } from "./register-search.ts";
@@ -70,6 +71,15 @@ export const RegisterPage = () => {
   const total = kept.reduce((sum, bundle) => sum + bundle.assets.length, 0);
   const count = found.reduce((sum, one) => sum + one.found.length, 0);
   const statuses = [...new Set(kept.flatMap((bundle) => bundle.assets.map((one) => one.status)))];
+  // A scanned number opens its asset whatever the words and filters are; an unknown one is looked for.
+  useWedge(now, (code) => {
+    const same = kept
+      .flatMap((bundle) => bundle.assets)
+      .filter((one) => one.number.toLowerCase() === code.toLowerCase());
+    setWords(code);
+    const only = same.length === 1 ? same[0] : undefined;
+    if (only) navigate(`/asset/${only.id}`);
+  });
   const scan = (
     <ScanLine
       margin={book("register.find")}

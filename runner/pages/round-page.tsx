@@ -14,6 +14,7 @@ import {
   WordLink,
 } from "../form/index.ts";
 import { w } from "../messages/page.ts";
+import { useWedge } from "../scan/use-wedge.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
 import { newestIssue } from "./newest-issue.ts";
@@ -76,7 +77,7 @@ const Walking = ({
   readonly round: Round;
   readonly today: CivilDate;
 }) => {
-  const { person, settings } = useDevice();
+  const { person, settings, now } = useDevice();
   const [, navigate] = useLocation();
   const wide = useWide();
   const [scanned, setScanned] = useState("");
@@ -86,21 +87,32 @@ const Walking = ({
   const done = round.all.filter((one) => one.state === "done").length;
   const attempts = round.all.filter((one) => one.state === "not-completed").length;
 
-  /** A scanned or typed number opens what is due there, else the asset's page. */
-  const open = () => {
-    const asked = scanned.trim().toLowerCase();
-    if (asked === "") return;
-    const asset =
-      bundle.assets.find((one) => one.number.toLowerCase() === asked) ??
-      bundle.assets.find((one) => one.description.toLowerCase().includes(asked));
+  /** Opens what is due at an asset, else the asset's page. */
+  const open = (asset: SiteBundle["assets"][number] | undefined, asked: string) => {
     if (!asset) {
-      setUnknown(scanned.trim());
+      setUnknown(asked);
       return;
     }
     const due = round.all.find((one) => one.asset.id === asset.id && one.state !== "done");
     const issue = due && newestIssue(bundle.checklists, due.due.checklist);
     navigate(issue ? `/fill/${asset.id}/${issue.hash}` : `/asset/${asset.id}`);
   };
+  const numbered = (asked: string) =>
+    bundle.assets.find((one) => one.number.toLowerCase() === asked.toLowerCase());
+  /** A typed number or name. */
+  const openTyped = () => {
+    const asked = scanned.trim();
+    if (asked === "") return;
+    const named = (one: SiteBundle["assets"][number]) =>
+      one.description.toLowerCase().includes(asked.toLowerCase());
+    open(numbered(asked) ?? bundle.assets.find(named), asked);
+  };
+  // A scanned code is a whole number: part of a name would open the wrong asset.
+  useWedge(now, (code) => {
+    setScanned(code);
+    setUnknown(undefined);
+    open(numbered(code), code);
+  });
   const scan = (
     <ScanLine
       margin={w("round.no")}
@@ -110,7 +122,7 @@ const Walking = ({
         setScanned(text);
         setUnknown(undefined);
       }}
-      onSubmit={open}
+      onSubmit={openTyped}
       inline={wide}
       leftHanded={settings.hand === "left"}
     />
