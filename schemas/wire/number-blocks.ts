@@ -11,18 +11,23 @@ export const LEASE_NUMBERS_SCHEMA = {
   type: "object",
   properties: {
     device: { type: "string", pattern: UUID },
+    /** Where they are given out. */
+    site: { type: "string", pattern: UUID },
     /** What stands before the digits, without a digit at its end; may be empty. */
     prefix: { type: "string", maxLength: 50, pattern: "^(|.*[^0-9])$" },
-    /** First number of the newest block the device has of this prefix; null while it has none. */
+    /** What would be the next number there. */
+    near: { type: "integer", minimum: 0, maximum: 999_999_900 },
+    /** Id of the newest such block the device has; null while it has none. */
     after: { type: ["integer", "null"], minimum: 0 },
   },
-  required: ["device", "prefix", "after"],
+  required: ["device", "site", "prefix", "near", "after"],
   additionalProperties: false,
 } as const;
 export type LeaseNumbers = FromSchema<typeof LEASE_NUMBERS_SCHEMA>;
 
 /** Both ends belong to it. */
 export interface NumberBlock {
+  readonly id: number;
   readonly prefix: string;
   readonly first: number;
   readonly last: number;
