@@ -44,3 +44,23 @@ test("an asset registered here is due by the site's calendar before it is sent",
 test("without anything waiting a site is as it was sent", async () => {
   expect(await withWaiting(bundle, [])).toBe(bundle);
 });
+
+test("an asset moved here stands at its new place before it is sent, one registered here too; a refused move changes nothing", async () => {
+  const rooms = {
+    ...bundle,
+    places: [{ id: "room", parent: "s", name: "Store" }],
+    assets: [{ id: "b", place: "s", path: ["Quay"] }],
+    due: [{ asset: "b", place: "s" }],
+  } as unknown as SiteBundle;
+  const moved = (asset: string, place: string, state = "waiting") =>
+    ({ state, signed: { entry: { kind: "moved", asset, body: { place } } } }) as OutboxRow;
+  const outbox = [registered, moved("a", "room"), moved("b", "s"), moved("b", "room")];
+  const { assets, due } = await withWaiting(rooms, outbox);
+  expect(assets).toMatchObject([
+    { id: "b", place: "room", path: ["Quay", "Store"] },
+    { id: "a", place: "room", path: ["Quay", "Store"] },
+  ]);
+  expect(due.map(({ place }) => place)).toEqual(["room", "room"]);
+  expect(await withWaiting(rooms, [moved("b", "room", "refused")])).toBe(rooms);
+  expect(await withWaiting(rooms, [moved("b", "of another site")])).toBe(rooms);
+});

@@ -26,14 +26,48 @@ const assetOf = (bundle: SiteBundle, row: OutboxRow): AssetRow | null => {
     path: pathOf(bundle, body.place),
     particulars: body.particulars,
     serial: body.serial ?? null,
+    ...(body.photo === undefined ? {} : { photo: body.photo }),
     status: "in-service",
     order: body.order ?? Number.MAX_SAFE_INTEGER,
     registeredOn: entry.civilDate,
   };
 };
 
-/** What the server sent, with the assets that were registered here and still wait to be sent. */
+/** Places within the site that assets were moved to here, by asset: the last that was written counts. */
+const movesIn = (bundle: SiteBundle, outbox: readonly OutboxRow[]): ReadonlyMap<string, string> => {
+  const here = new Set([bundle.site.id, ...bundle.places.map(({ id }) => id)]);
+  return new Map(
+    outbox.flatMap(({ signed: { entry }, state }) =>
+      entry.kind === "moved" &&
+      entry.asset !== null &&
+      state !== "refused" &&
+      here.has(entry.body.place)
+        ? [[entry.asset, entry.body.place] as const]
+        : [],
+    ),
+  );
+};
+
+const withMoves = (bundle: SiteBundle, outbox: readonly OutboxRow[]): SiteBundle => {
+  const moves = movesIn(bundle, outbox);
+  if (moves.size === 0) return bundle;
+  return {
+    ...bundle,
+    assets: bundle.assets.map((asset) => {
+      const place = moves.get(asset.id);
+      return place === undefined ? asset : { ...asset, place, path: pathOf(bundle, place) };
+    }),
+    due: bundle.due.map((row) => ({ ...row, place: moves.get(row.asset) ?? row.place })),
+  };
+};
+
+/** What the server sent, with the assets that were registered or moved here and still wait to be sent. */
 export const withWaiting = async (
+  bundle: SiteBundle,
+  outbox: readonly OutboxRow[],
+): Promise<SiteBundle> => withMoves(await withRegistered(bundle, outbox), outbox);
+
+const withRegistered = async (
   bundle: SiteBundle,
   outbox: readonly OutboxRow[],
 ): Promise<SiteBundle> => {

@@ -16,9 +16,9 @@ import {
   useWide,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
-import { w } from "../messages/page.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
+import { AssetHead } from "./life-asset.tsx";
 import { LifeDue, StepsOf } from "./life-due.tsx";
 import { History } from "./life-history.tsx";
 import { LifePlot } from "./life-plot.tsx";
@@ -102,17 +102,7 @@ export const LifeOf = (props: {
         title={unbroken(asset.description)}
         second={asset.path.join(" › ")}
       />
-      <LeafWords>
-        <p>
-          <strong className="first-capital">{w(`status.${asset.status}`)}</strong>
-          {asset.serial && (
-            <>
-              {". "}
-              {book("life.serial")} <span className="mono">{asset.serial}</span>
-            </>
-          )}
-        </p>
-      </LeafWords>
+      <AssetHead asset={asset} />
       <LifeDue {...{ asset, due, bundle, today }} onFollow={navigate} />
       {past.series.map((series) => (
         <LifePlot

@@ -1,38 +1,52 @@
 import type { AssetRow } from "@roundbook/schemas";
+import { typoDistance } from "./typo-distance.ts";
 
-/**
- * The number after the highest of this site: its digits at the end count on, what stands before
- * them and their leading zeros stay.
- */
-export const nextNumber = (numbers: readonly string[]): string => {
-  let best: { prefix: string; digits: string; value: number } | null = null;
-  for (const number of numbers) {
-    const match = /^(.*?)(\d{1,12})$/.exec(number);
-    if (!match) continue;
-    const [, prefix = "", digits = ""] = match;
-    const value = Number(digits);
-    if (!best || value > best.value) best = { prefix, digits, value };
-  }
-  if (!best) return "1";
-  return best.prefix + String(best.value + 1).padStart(best.digits.length, "0");
+/** Slips of a finger that are forgiven. */
+const TYPOS = 2;
+/** With fewer letters than this anything is two slips from anything. */
+const TYPED_FOR_TYPOS = 4;
+const SUGGESTED = 3;
+
+export interface Suggestion {
+  readonly text: string;
+  readonly count: number;
+}
+
+const plain = (text: string): string => text.trim().replace(/\s+/g, " ").toLowerCase();
+
+/** How well a description fits what is typed, 0 the best; null when it does not. */
+const fitOf = (text: string, wanted: string): number | null => {
+  const own = plain(text);
+  if (own.startsWith(wanted)) return 0;
+  if (own.includes(` ${wanted}`)) return 1;
+  if (wanted.length < TYPED_FOR_TYPOS) return null;
+  // Whether it is typed in full or only begun.
+  let least = TYPOS + 1;
+  for (let more = -TYPOS; more <= TYPOS; more += 1)
+    least = Math.min(least, typoDistance(wanted, own.slice(0, wanted.length + more), TYPOS));
+  return least > TYPOS ? null : 1 + least;
 };
 
-/** Descriptions this estate already uses that hold what is typed, the commonest first. */
+/**
+ * Descriptions that this estate already uses for a type: those that begin as typed, then those
+ * with a word that does, then those a slip or two away; among them the commonest first.
+ */
 export const suggestDescriptions = (
   assets: readonly AssetRow[],
   typed: string,
   assetType: string,
-): readonly { readonly text: string; readonly count: number }[] => {
-  const wanted = typed.trim().toLowerCase();
+): readonly Suggestion[] => {
+  const wanted = plain(typed);
   const counts = new Map<string, number>();
-  for (const asset of assets) {
-    if (asset.assetType !== assetType) continue;
-    if (wanted !== "" && !asset.description.toLowerCase().includes(wanted)) continue;
-    counts.set(asset.description, (counts.get(asset.description) ?? 0) + 1);
-  }
+  for (const asset of assets)
+    if (asset.assetType === assetType)
+      counts.set(asset.description, (counts.get(asset.description) ?? 0) + 1);
   return [...counts]
-    .map(([text, count]) => ({ text, count }))
-    .filter(({ text }) => text !== typed)
-    .sort((a, b) => b.count - a.count || (a.text < b.text ? -1 : 1))
-    .slice(0, 3);
+    .flatMap(([text, count]) => {
+      const fit = text === typed ? null : fitOf(text, wanted);
+      return fit === null ? [] : [{ text, count, fit }];
+    })
+    .sort((a, b) => a.fit - b.fit || b.count - a.count || (a.text < b.text ? -1 : 1))
+    .slice(0, SUGGESTED)
+    .map(({ text, count }) => ({ text, count }));
 };

@@ -84,7 +84,10 @@ export const useConnection = (served: Served): Connection => {
     }));
     onRefreshed();
     // Nothing waits for it: what is written meanwhile is sent first.
-    if (answered.online !== false && !answered.signedOut) void refreshPast(database, now);
+    if (answered.online !== false && !answered.signedOut) {
+      void refreshPast(database, now);
+      void import("./renew-numbers.ts").then(({ renewNumbers }) => renewNumbers(database, person));
+    }
   }, [database, person, label, site, now, onRefreshed]);
 
   const refresh = useCallback((): Promise<void> => {
