@@ -3,7 +3,6 @@ import { useState } from "react";
 import { useForm } from "react-hook-form";
 import { v7 } from "uuid";
 import { useLocation } from "wouter";
-import { Photos } from "../form/fields/photos.tsx";
 import {
   Button,
   Buttons,
@@ -28,9 +27,9 @@ import {
 } from "../offline/number-blocks.ts";
 import { useDevice } from "./device.tsx";
 import { newestIssue } from "./newest-issue.ts";
+import { AssetPhotoField } from "./register-add-photo.tsx";
 import { type AddFields, ParticularFields, particularsOf } from "./register-particulars.tsx";
 import { suggestDescriptions } from "./register-suggest.ts";
-import { usePhotoDoor } from "./use-photo-door.ts";
 import { useWrite } from "./use-write.ts";
 
 export interface AddFormProps {
@@ -65,7 +64,6 @@ export const AddForm = ({ bundle, bundles, kept, claim, fields, copied }: AddFor
   const { database } = useDevice();
   const [, navigate] = useLocation();
   const write = useWrite();
-  const door = usePhotoDoor();
   const [last, setLast] = useState<Added | null>(null);
   const [photo, setPhoto] = useState<string | null>(null);
   const [copiedFrom, setCopiedFrom] = useState(copied?.number ?? null);
@@ -132,7 +130,12 @@ export const AddForm = ({ bundle, bundles, kept, claim, fields, copied }: AddFor
       setLast({ number, particulars: given.particulars });
       setPhoto(null);
       setCopiedFrom(null);
-      form.reset({ ...given, description, number: "", serial: "", particulars: {} });
+      // A particular that is only left out would stay on the page: each is emptied, since limits
+      // follow from it.
+      const particulars = Object.fromEntries(
+        Object.keys(given.particulars).map((name) => [name, ""]),
+      );
+      form.reset({ ...given, description, number: "", serial: "", particulars });
       window.scrollTo(0, 0);
     });
   const copyLast = ({ number, particulars }: Added) => {
@@ -271,14 +274,7 @@ export const AddForm = ({ bundle, bundles, kept, claim, fields, copied }: AddFor
               },
             })}
           />
-          <Photos
-            title={add("add.photo")}
-            hashes={photo ? [photo] : []}
-            most={1}
-            door={door}
-            onAdd={setPhoto}
-            onRemove={() => setPhoto(null)}
-          />
+          <AssetPhotoField photo={photo} onPhoto={setPhoto} />
         </form>
       </LeafWords>
     </Page>

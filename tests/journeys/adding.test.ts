@@ -106,6 +106,7 @@ describe("adding on the round", () => {
     await page.getByLabel("Length").fill("10");
     await addAnother(page);
     expect(await taps(page)).toBe(2);
+    expect(await page.getByLabel("Length").inputValue()).toBe("");
     await page.getByRole("button", { name: /^Copy \S+ as new$/ }).tap();
     expect(await page.getByLabel("Length").inputValue()).toBe("10");
     expect(await page.getByLabel("Serial number").inputValue()).toBe("");
@@ -221,7 +222,7 @@ describe("adding on the round", () => {
       const bytes = await (await canvas.convertToBlob({ type: "image/png" })).arrayBuffer();
       return [...new Uint8Array(bytes)];
     });
-    await page.getByLabel("Take photo").setInputFiles({
+    await page.getByLabel("Picture of the asset").setInputFiles({
       name: "lead.png",
       mimeType: "image/png",
       buffer: Buffer.from(picture),
