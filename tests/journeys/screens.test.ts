@@ -67,6 +67,22 @@ const SCREENS: readonly Screen[] = [
     },
   },
   { name: "register", go: (page) => open("/register", /assets kept/)(page) },
+  {
+    name: "add",
+    go: async (page) => {
+      await open("/register/add", /kept for this device/)(page);
+      await page.getByLabel("Type").selectOption({ label: "Extension lead" });
+      await page.getByText("Take a picture of it").waitFor();
+    },
+  },
+  {
+    name: "move",
+    go: async (page) => {
+      await open("/asset/number:4033", "History")(page);
+      await page.getByRole("button", { name: "Moved here" }).click();
+      await page.getByRole("button", { name: "Write it down" }).waitFor();
+    },
+  },
   { name: "life", go: (page) => open("/asset/number:4033", "History")(page) },
   { name: "defects", go: (page) => open("/defects", /open, \d+ of them/)(page) },
   { name: "logbook", go: (page) => open("/logbook", /Inspection|issue 1|Registered/)(page) },
