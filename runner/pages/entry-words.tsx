@@ -45,10 +45,17 @@ const wordsOfKind = (
     case "registered":
       return {
         title: book("entry.registered"),
-        words: book("entry.registered-as", {
-          number: entry.body.number,
-          description: entry.body.description,
-        }),
+        words: [
+          book("entry.registered-as", {
+            number: entry.body.number,
+            description: entry.body.description,
+          }),
+          // Told where the asset is looked at: one of the two needs another label.
+          row.leaf.flags.includes("duplicate-number") &&
+            book("entry.flags", { flags: book("flag.duplicate-number") }),
+        ]
+          .filter(Boolean)
+          .join(". "),
       };
     case "brought-forward":
       return {
