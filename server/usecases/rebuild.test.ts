@@ -47,8 +47,28 @@ function dice(seed: number) {
 const WOULD_BE = [GOOD, BAD, { closes: "ok" }, { closes: "ok", gap: { value: 9, unit: "mm" } }];
 const STATUSES = ["in-service", "quarantined", "retired"] as const;
 
+/** A second site that assets may be moved to. */
+async function otherSite({ ctx, ids, newId }: TestEstate): Promise<string> {
+  const place = newId();
+  const said = { asset: null, author: ids.person, civilDate: "2026-10-01", happenedAt: null };
+  const named = {
+    parent: null,
+    level: "site",
+    code: "2",
+    name: "Yard",
+    zone: "Europe/London",
+  } as const;
+  const body = { place, ...named };
+  await appendEntries(ctx, { entries: [{ ...said, kind: "place-added", body }] });
+  return place;
+}
+
 /** One entry at random, of a day at random: entries arrive late as often as not. */
-async function anything(estate: TestEstate, assets: string[], roll: (n: number) => number) {
+async function anything(
+  estate: TestEstate & { readonly rooms: readonly string[] },
+  assets: string[],
+  roll: (n: number) => number,
+) {
   const day = `202${4 + roll(3)}-0${1 + roll(9)}-1${roll(10)}`;
   const asset = assets[roll(assets.length)];
   const kind = roll(12);
@@ -59,6 +79,9 @@ async function anything(estate: TestEstate, assets: string[], roll: (n: number) 
   }
   if (kind === 1)
     return estate.entry("status-changed", asset, { status: STATUSES[roll(3)] ?? "missing" }, day);
+  const [room] = estate.rooms;
+  if (kind === 4 && room !== undefined)
+    return estate.entry("moved", asset, { place: roll(2) === 0 ? room : estate.ids.site }, day);
   if (kind === 2 || kind === 3) {
     const open = (await readDefects(estate.ctx, { open: true })).rows;
     const defect = open[roll(open.length)];
@@ -82,7 +105,8 @@ async function changeInterval(estate: TestEstate, months: number, ends: boolean)
 it.each([1, 2, 3])(
   "projections derived again from the log are the same rows (%i)",
   async (seed) => {
-    const estate = await testEstate();
+    const bare = await testEstate();
+    const estate = { ...bare, rooms: [await otherSite(bare)] };
     const roll = dice(seed);
     const assets: string[] = [];
     for (let round = 0; round < 12; round++) {
