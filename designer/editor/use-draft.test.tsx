@@ -164,3 +164,15 @@ test("a server out of reach is asked again until it keeps the draft", async () =
   expect(desk.keeping.state).toBe("kept");
   expect(asked.at(-1)?.body.document.title).toBe("Ladder, mine");
 });
+
+test("what is applied keeps its wording, and so does what is undone", async () => {
+  const groups = ["Legs", "Back"].map((title) => ({ id: title.toLowerCase(), title, points: [] }));
+  const cy = { "/groups/0/title": "Coesau", "/groups/1/title": "Cefn" };
+  await act(async () => desk.apply({ ...desk.document, groups, wording: { cy } }));
+  await act(async () => desk.apply({ ...desk.document, groups: groups.toReversed() }));
+  expect(desk.document.wording).toEqual({
+    cy: { "/groups/0/title": "Cefn", "/groups/1/title": "Coesau" },
+  });
+  await act(async () => desk.undo());
+  expect(desk.document.wording).toEqual({ cy });
+});

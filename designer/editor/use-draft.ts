@@ -2,6 +2,7 @@ import type { DraftRow, Problem } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { DraftDocument } from "../model/draft-document.ts";
+import { followWording } from "../model/follow-wording.ts";
 import { begin, change, type History, redo, undo } from "../model/history.ts";
 import { Refusal, sendJson, Unreachable } from "../pages/client.ts";
 
@@ -22,7 +23,7 @@ export interface DraftDesk {
   readonly keeping: Keeping;
   /** Problems the server found in this very text; none while it has an older one. */
   readonly served: readonly Problem[];
-  /** Changes with one tag in a row are one step back. */
+  /** Changes with one tag in a row are one step back. What is worded stays worded as it was. */
   apply(next: DraftDocument, tag?: string): void;
   undo(): void;
   redo(): void;
@@ -117,7 +118,7 @@ export const useDraft = (row: DraftRow): DraftDesk => {
     history,
     keeping: keeping.state === "kept" && !isKept ? { state: "keeping" } : keeping,
     served: isKept ? served.problems : [],
-    apply: (next, tag) => step(change(history, next, tag ?? null)),
+    apply: (next, tag) => step(change(history, followWording(history.present, next), tag ?? null)),
     undo: () => step(undo(history)),
     redo: () => step(redo(history)),
     takeTheirs: () => {

@@ -1,8 +1,19 @@
 import { type PointKind, pointKind } from "@roundbook/schemas";
 import { changePoint, removePoint } from "./commands.ts";
 import { type DraftDocument, newPoint } from "./draft-document.ts";
+import { withWordingAt } from "./follow-wording.ts";
 import { nameFor } from "./names.ts";
 import { renamedInStops } from "./stop-edit.ts";
+
+/** The question goes on under its new name; what else was worded is gone with the old one. */
+const wordedAs = (document: DraftDocument, name: string, next: string): DraftDocument => {
+  const old = `/properties/${name}/`;
+  return withWordingAt(document, (pointer) => {
+    if (!pointer.startsWith(old)) return [pointer];
+    const member = pointer.slice(old.length);
+    return member === "title" || member === "description" ? [`/properties/${next}/${member}`] : [];
+  });
+};
 
 /**
  * Lets a point ask for another kind of answer. Its question and when it is asked stay; limits go,
@@ -40,7 +51,7 @@ export const changeKind = (
   return {
     name: next,
     document: {
-      ...renamedInStops(document, name, next),
+      ...renamedInStops(wordedAs(document, name, next), name, next),
       properties,
       ...(groups && { groups }),
       ...(scores && { scores }),

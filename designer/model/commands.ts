@@ -1,5 +1,6 @@
 import type { PointDefinition, PointKind } from "@roundbook/schemas";
 import { type DraftDocument, newPoint } from "./draft-document.ts";
+import { withWordingAt } from "./follow-wording.ts";
 import { nameFor } from "./names.ts";
 import { withoutScored } from "./score-edit.ts";
 import { withoutStopped } from "./stop-edit.ts";
@@ -102,6 +103,16 @@ export const removePoint = (document: DraftDocument, name: string): DraftDocumen
   };
 };
 
+/** A copy says in other languages what the first one does. */
+const wordedToo = (document: DraftDocument, name: string, copy: string): DraftDocument => {
+  const first = `/properties/${name}/`;
+  return withWordingAt(document, (pointer) =>
+    pointer.startsWith(first)
+      ? [pointer, `/properties/${copy}/${pointer.slice(first.length)}`]
+      : [pointer],
+  );
+};
+
 export const duplicatePoint = (
   document: DraftDocument,
   name: string,
@@ -114,7 +125,7 @@ export const duplicatePoint = (
   const added = { ...document, properties: { ...document.properties, [copy]: point } };
   return {
     name: copy,
-    document: mapGroups(added, (group) => ({
+    document: mapGroups(wordedToo(added, name, copy), (group) => ({
       ...group,
       points: group.points.flatMap((one) => (one === name ? [one, copy] : [one])),
     })),

@@ -1,5 +1,6 @@
 import { BLOCK_DIALECT, type Block } from "@roundbook/schemas";
 import type { DraftDocument } from "./draft-document.ts";
+import { stepsOf, withWordingAt } from "./follow-wording.ts";
 import { nameFor } from "./names.ts";
 
 export const includedBlocks = (document: DraftDocument): readonly string[] =>
@@ -20,11 +21,16 @@ export const setIncluded = (
     blocks.flatMap(({ name, points }) => (out.has(name) ? Object.keys(points) : [])),
   );
   const stays = (name: string) => !gone.has(name) || Object.hasOwn(rest.properties, name);
+  // The groups that blocks bring stand behind the draft's own, and move up.
+  const own = rest.groups?.length ?? 0;
+  const isLeft = ([member, name = ""]: readonly string[]) =>
+    member === "groups" ? Number(name) < own : member !== "properties" || stays(name);
+  const worded = withWordingAt(rest, (place) => (isLeft(stepsOf(place)) ? [place] : []));
   const left: DraftDocument =
     gone.size === 0
       ? rest
       : {
-          ...rest,
+          ...worded,
           groups: (rest.groups ?? []).map((one) => ({ ...one, points: one.points.filter(stays) })),
         };
   return names.length > 0 ? { ...left, include: names.map((block) => ({ block })) } : left;
