@@ -1,7 +1,7 @@
 import { Problems, useMessages, useWide, WordButton } from "@roundbook/runner/form";
 import { useState } from "react";
 import { e } from "../messages/editor.ts";
-import { mend } from "../model/mend.ts";
+import { mend, withoutMisplaced } from "../model/mend.ts";
 import { useDesk } from "./desk.tsx";
 import { blankOf, type Footnoted, placeOf, pointOf } from "./problem-place.ts";
 
@@ -39,6 +39,7 @@ export const Footnotes = ({
         const blank = blankOf(document, problem);
         const place = placeOf(whole, problem);
         const mended = mend(document, problem);
+        const left = withoutMisplaced(document, problem);
         return {
           number,
           says: place === null ? say(problem) : `${place}:`,
@@ -46,6 +47,9 @@ export const Footnotes = ({
           actions: (
             <>
               {mended && <WordButton onClick={() => apply(mended)}>{e("f.use")}</WordButton>}
+              {left && (
+                <WordButton onClick={() => apply(left)}>{e("ed.remove-wording")}</WordButton>
+              )}
               {(point !== null || blank !== null) && (
                 <WordButton onClick={() => go(point, blank)}>{e("ed.go-there")}</WordButton>
               )}

@@ -50,6 +50,7 @@ export const EDITOR_WORDS = {
   "ed.problem": "Problem {number}",
   "ed.problems": "What stands in the way",
   "ed.go-there": "Go there",
+  "ed.remove-wording": "Remove this wording",
   "ed.fewer-problems": "Fewer",
   "ed.more-problems": "{count} more",
 

@@ -3,7 +3,7 @@ import { createFormulaEngine } from "@roundbook/schemas/formulas";
 import { expect, test } from "vitest";
 import { addPoint, changePoint } from "./commands.ts";
 import { emptyDocument } from "./draft-document.ts";
-import { mend } from "./mend.ts";
+import { mend, withoutMisplaced } from "./mend.ts";
 
 const broken = () => {
   const begun = {
@@ -33,4 +33,28 @@ test("without anything near, or at a place that is gone, nothing is changed", ()
   expect(
     mend(broken(), { ...problem, pointer: "/properties/gone/ask", params: { nearest: "x" } }),
   ).toBeNull();
+});
+
+test("a wording at no place of the checklist is put to the one meant, or taken away", () => {
+  const { document } = addPoint(emptyDocument("Lead"), "check", "Earth pin", null);
+  const list = { ...document, wording: { cy: { "/properties/earth_pim/title": "Pin daear" } } };
+  const problem = lintChecklist(list).find(({ code }) => code === "wording-unknown-place");
+  if (!problem) throw new Error("no problem found");
+  expect(mend(list, problem)?.wording).toEqual({
+    cy: { "/properties/earth_pin/title": "Pin daear" },
+  });
+  expect(withoutMisplaced(list, problem)?.wording).toEqual({ cy: {} });
+});
+
+test("a wording that is there already is not written over by one put to its place", () => {
+  const { document } = addPoint(emptyDocument("Lead"), "check", "Earth pin", null);
+  const cy = { "/properties/earth_pim/title": "Hen", "/properties/earth_pin/title": "Pin daear" };
+  const list = { ...document, wording: { cy } };
+  const problem = lintChecklist(list).find(({ code }) => code === "wording-unknown-place");
+  if (!problem) throw new Error("no problem found");
+  expect(mend(list, problem)).toBeNull();
+  expect(withoutMisplaced(list, problem)?.wording).toEqual({
+    cy: { "/properties/earth_pin/title": "Pin daear" },
+  });
+  expect(withoutMisplaced(document, problem)).toBeNull();
 });
