@@ -1,7 +1,16 @@
-import { canonicalize } from "@roundbook/schemas";
+import { canonicalize, issueDocument } from "@roundbook/schemas";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { addGroup, addPoint, changePoint, removePoint } from "./commands.ts";
+import {
+  addGroup,
+  addPoint,
+  changeGroup,
+  changePoint,
+  moveGroup,
+  movePoint,
+  removeGroup,
+  removePoint,
+} from "./commands.ts";
 import { differences } from "./difference.ts";
 import { type DraftDocument, emptyDocument } from "./draft-document.ts";
 
@@ -44,11 +53,17 @@ test("how a point is asked is told in words, only what differs", () => {
   }));
   expect(differences(door(), changed)).toEqual([
     {
-      kind: "rest",
+      kind: "ask",
       about: "Closes fully?",
       point: "closes_fully",
       was: "must be answered",
-      is: "may be left out; asks for a photo on a fail; a fail is to be put right within 14 days",
+      is: "may be left out; asks for a photo on a fail",
+    },
+    {
+      kind: "grade",
+      about: "Closes fully?",
+      point: "closes_fully",
+      is: "a fail is to be put right within 14 days",
     },
   ]);
 });
@@ -143,4 +158,63 @@ test("a repeat, a rule that stops, and clauses of limits are told in words", () 
     },
     { kind: "repeat", about: "Leaves", was: "asked once", is: "asked for each Leaf: 2" },
   ]);
+});
+
+test("what is no order is not told as one", () => {
+  const begun = addGroup(door(), "Leaf");
+  const kinds = (after: DraftDocument) => differences(begun, after).map(({ kind }) => kind);
+  expect(kinds({ ...begun, minutes: 9 })).toEqual(["minutes"]);
+  expect(kinds({ ...begun, language: "cy" })).toEqual(["language"]);
+  expect(kinds({ ...begun, wording: { cy: {} } })).toEqual(["languages"]);
+  expect(kinds(changeGroup(begun, "leaf", { title: "Leaves" }))).toEqual(["group"]);
+  expect(kinds(changeGroup(begun, "leaf", { groupAnswer: true }))).toEqual(["group-answer"]);
+  expect(kinds(moveGroup(begun, "leaf", -1))).toEqual(["group-order"]);
+  expect(kinds(removeGroup(begun, "leaf"))).toEqual(["group-gone"]);
+});
+
+test("a point that enters the next group is told, though it is asked in the same place", () => {
+  const begun = addGroup(door(), "Leaf");
+  expect(differences(begun, movePoint(begun, "closes_fully", 1))).toEqual([
+    {
+      kind: "order",
+      about: "Fire door",
+      was: "Gaps: Gap at the head, Closes fully?; Leaf: no point",
+      is: "Gaps: Gap at the head; Leaf: Closes fully?",
+    },
+  ]);
+});
+
+test("another order of particulars is a change to issue", () => {
+  const needs = (first: number, second: number): DraftDocument => ({
+    ...door(),
+    particulars: {
+      rating: { title: "Rating", order: first },
+      width: { title: "Width", order: second },
+    },
+  });
+  expect(differences(needs(1, 2), needs(2, 1))).toEqual([
+    { kind: "particular-order", about: "Fire door", was: "Rating, Width", is: "Width, Rating" },
+  ]);
+  expect(differences(needs(1, 2), needs(3, 7))).toEqual([]);
+});
+
+test("in another language only what is said otherwise is told, wherever it stands now", () => {
+  const list = (first: string, second: string, cy: Record<string, string>): DraftDocument => ({
+    ...addGroup(addGroup(emptyDocument("Door"), first), second),
+    wording: { cy },
+  });
+  const was = list("Gaps", "Leaf", { "/groups/0/title": "Bylchau", "/groups/1/title": "Dalen" });
+  const is = list("Leaf", "Gaps", { "/groups/0/title": "Drws", "/groups/1/title": "Bylchau" });
+  expect(differences(was, is)).toEqual([
+    { kind: "group-order", about: "Door", was: "Gaps, Leaf", is: "Leaf, Gaps" },
+    { kind: "languages", about: "Welsh: Leaf", was: "Dalen", is: "Drws" },
+  ]);
+});
+
+test("answers written down otherwise than when it was issued are told", () => {
+  const before = issueDocument(door());
+  const old = { ...before, $defs: { ...before.$defs, check: { type: "string" } } };
+  expect(differences(old, door()).map(({ kind }) => kind)).toEqual(["written"]);
+  const renamed = { ...door(), title: "Door" };
+  expect(differences(old, renamed).map(({ kind }) => kind)).toEqual(["title", "written"]);
 });

@@ -2,75 +2,38 @@ import { durationWords, english, printNumber, printUnit } from "@roundbook/runne
 import type {
   GradeDefinition,
   ParticularDefinition,
-  PointDefinition,
   ScoreDefinition,
+  TableCell,
+  TableDefinition,
   ValueDefinition,
 } from "@roundbook/schemas";
+import { anyOf } from "../messages/any-of.ts";
 import { f } from "../messages/facts.ts";
 import { particularKind } from "./around-edit.ts";
-import { type DraftDocument, optionsOf } from "./draft-document.ts";
+import type { DraftDocument } from "./draft-document.ts";
 import { formulaWords, nameWords } from "./formula-words.ts";
 
-const facts = (...words: readonly (string | false | undefined)[]): string[] =>
+/** The lines there are. */
+export const facts = (...words: readonly (string | false | undefined)[]): string[] =>
   words.filter((one): one is string => typeof one === "string" && one !== "");
 
 export const duration = (iso: string): string => durationWords(english.t, iso);
 
-export const gradeWords = (grade: GradeDefinition): string =>
-  grade.means === "by-a-date" && grade.within
-    ? f("grade.by-a-date-within", { within: duration(grade.within) })
-    : f(`grade.${grade.means}`);
-
-/** How a point is asked, a line for each thing that can be told apart. */
-export const pointFacts = (document: DraftDocument, point: PointDefinition): string[] => {
-  const { quantity, ask = {}, grade } = point;
-  const { min, max } = quantity?.plausible ?? {};
-  return facts(
-    quantity && f("fact.unit", { unit: printUnit(quantity.unit) }),
-    quantity?.alsoIn && f("fact.also", { units: quantity.alsoIn.map(printUnit).join(", ") }),
-    quantity?.decimals !== undefined && f("fact.decimals", { count: quantity.decimals }),
-    (min !== undefined || max !== undefined) &&
-      f("fact.plausible", { min: min ?? "…", max: max ?? "…" }),
-    point.minimum !== undefined &&
-      f("fact.range", { minimum: point.minimum, maximum: point.maximum ?? "…" }),
-    optionsOf(point).length > 0 &&
-      f(point.items ? "fact.options-several" : "fact.options", {
-        options: optionsOf(point)
-          .map((option) => option.title)
-          .join(", "),
-      }),
-    point.maxLength !== undefined && f("fact.length", { count: point.maxLength }),
-    point.pattern && f("fact.pattern", { pattern: point.pattern }),
-    point.several &&
-      f("fact.several", {
-        count:
-          typeof point.several.count === "number"
-            ? point.several.count
-            : formulaWords(document, point.several.count),
-        combine: f(`combine.${point.several.combine}`),
-      }),
-    point.calculate && f("fact.calculate", { formula: formulaWords(document, point.calculate) }),
-    point.block && f("fact.block", { block: point.block }),
-    ask.wait && f("fact.wait", { from: ask.wait.atLeast ?? 0, to: ask.wait.atMost ?? "…" }),
-    ask.when && f("fact.when", { formula: formulaWords(document, ask.when) }),
-    f(ask.mandatory ? "fact.mandatory" : "fact.optional"),
-    ask.absentAllowed &&
-      f("fact.absent", {
-        reasons: ask.absentAllowed
-          .map((reason) => english.t(`absent.${reason}`).toLowerCase())
-          .join(", "),
-      }),
-    ...(ask.evidence ?? []).map((rule) =>
-      f(`fact.${rule.kind}`, { verdicts: rule.on.map((on) => f(`verdict.${on}`)).join(", ") }),
-    ),
-    grade && f("fact.grade", { grade: gradeWords(grade) }),
-  );
+export const gradeWords = ({ means, within }: GradeDefinition): string => {
+  if (!within) return f(`grade.${means}`);
+  const time = duration(within);
+  return means === "by-a-date"
+    ? f("grade.by-a-date-within", { within: time })
+    : f("grade.within", { grade: f(`grade.${means}`), within: time });
 };
 
 /** What a particular may be: "a number in m", "0.5 to 100". */
 export const particularFacts = (definition: ParticularDefinition): string[] => {
   const { unit, enum: choices, minimum, maximum, title, description } = definition;
-  const kind = f(`kind.${particularKind(definition)}`);
+  const { maxLength, pattern } = definition;
+  const kind = f(
+    definition.type === "integer" ? "kind.integer" : `kind.${particularKind(definition)}`,
+  );
   const range =
     minimum !== undefined && maximum !== undefined
       ? f("particular.between", { minimum, maximum })
@@ -83,6 +46,8 @@ export const particularFacts = (definition: ParticularDefinition): string[] => {
     unit ? f("particular.unit", { kind, unit: printUnit(unit) }) : kind,
     choices && f("particular.choices", { choices: choices.map(String).join(", ") }),
     range,
+    maxLength !== undefined && f("fact.length", { count: maxLength }),
+    pattern && f("fact.pattern", { pattern }),
   );
 };
 
@@ -99,6 +64,45 @@ export const valueWords = (document: DraftDocument, value: ValueDefinition): str
   return value.unit ? `${amount}\u00a0${printUnit(value.unit)}` : amount;
 };
 
+const tellsRange = (cell: object): cell is Record<string, unknown> => !Array.isArray(cell);
+
+const cellWords = (cell: TableCell): string => {
+  if (typeof cell !== "object") return String(cell);
+  if (!tellsRange(cell)) return anyOf((cell as readonly unknown[]).map(String));
+  if (cell.any) return f("cell.any");
+  const sides = (["min", "exclusiveMin", "max", "exclusiveMax"] as const).flatMap((side) =>
+    cell[side] === undefined ? [] : [f(`cell.${side}`, { bound: Number(cell[side]) })],
+  );
+  return sides.join(" ");
+};
+
+/** A table rule by rule: "where class is I and length up to 5: 0.1". */
+const tableFacts = (document: DraftDocument, table: TableDefinition | undefined): string[] => {
+  if (!table) return [];
+  const { policy, aggregate, expect, inputs, rules } = table;
+  const names = inputs.map((input) => formulaWords(document, input));
+  return facts(
+    f("table.inputs", { inputs: names.join(", ") }),
+    f(`table.${policy}`),
+    aggregate && f(`table.${aggregate}`),
+    expect !== undefined && f("table.expect", { count: expect }),
+    ...rules.map((rule) => {
+      const when = rule.when
+        .map((cell, at) => f("table.where", { input: names[at] ?? "…", cell: cellWords(cell) }))
+        .join(", ");
+      const words = f("table.rule", { when, outcome: rule.then });
+      return rule.basis ? f("table.because", { rule: words, basis: rule.basis }) : words;
+    }),
+  );
+};
+
+/** All that a named value is worked out by, each rule of its table too. */
+export const wholeValueFacts = (document: DraftDocument, value: ValueDefinition): string[] => [
+  ...valueFacts(document, value),
+  ...(value.table ? facts(value.unit && f("fact.unit", { unit: printUnit(value.unit) })) : []),
+  ...tableFacts(document, value.table),
+];
+
 export const valueFacts = (document: DraftDocument, value: ValueDefinition): string[] =>
   facts(
     value.title,
@@ -114,12 +118,16 @@ const bandWords = (band: ScoreDefinition["bands"][number]): string =>
     f("band.from", { from: band.from, title: band.title }),
     band.outcome && f(`band.outcome-${band.outcome}`),
     band.next && nextWords(band.next),
+    band.basis && f("fact.because", { basis: band.basis }),
   ).join(", ");
 
 export const scoreFacts = (document: DraftDocument, score: ScoreDefinition): string[] =>
   facts(
     score.title,
     f("score.of", { count: score.of.length }),
+    f("score.points", {
+      titles: score.of.map((name) => document.properties[name]?.title ?? name).join(", "),
+    }),
     f(`fact.method-${score.method}`),
     score.weights &&
       f("fact.weights", {

@@ -1,7 +1,7 @@
 import { translatableTexts, worded } from "@roundbook/schemas";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { COMMANDS, inWelsh, numbered, ofText, type Pick, wholeList } from "../testing/edits.ts";
+import { COMMANDS, drawing, inWelsh, numbered, ofText, wholeList } from "../testing/edits.ts";
 import { addGroup, addPoint, changePoint, setMember } from "./commands.ts";
 import { type DraftDocument, emptyDocument, optionsOf, withOptions } from "./draft-document.ts";
 import { followWording } from "./follow-wording.ts";
@@ -24,11 +24,6 @@ const astray = (list: DraftDocument, things: ReadonlySet<string>): readonly unkn
 
 const thingsOf = (list: DraftDocument): ReadonlySet<string> =>
   new Set(translatableTexts(list).flatMap((one) => ofText(one.text) ?? []));
-
-const drawing = (numbers: readonly number[]): Pick => {
-  let drawn = 0;
-  return (upTo) => (numbers[drawn++ % numbers.length] ?? 0) % Math.max(1, upTo);
-};
 
 const DRAWN = fc.array(fc.nat(1000), { minLength: 12, maxLength: 12 });
 

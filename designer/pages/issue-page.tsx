@@ -78,9 +78,10 @@ const Changes = ({
         </LeafWords>
       )}
       <Rows>
-        {changes.map((change) => (
+        {changes.map((change, at) => (
           <Row
-            key={`${change.kind} ${change.about}`}
+            // Two points may be called the same, and one may change in several ways.
+            key={`${at} ${change.kind}`}
             name={
               change.kind === "gone" ? (
                 <del>{change.about}</del>

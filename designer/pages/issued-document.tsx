@@ -8,8 +8,9 @@ import {
 import { d } from "../messages/desk.ts";
 import { e } from "../messages/editor.ts";
 import { pageOrder } from "../model/commands.ts";
-import { particularFacts, pointFacts, scoreFacts, valueFacts } from "../model/fact-words.ts";
+import { particularFacts, scoreFacts, valueFacts } from "../model/fact-words.ts";
 import { limitSentence } from "../model/limit-sentence.ts";
+import { pointFacts } from "../model/point-facts.ts";
 import { repeatWords, stopWords } from "../model/sequence-words.ts";
 
 interface Fact {

@@ -97,6 +97,13 @@ export const wholeList = (text: (what: string) => string): DraftDocument => {
 };
 
 export type Pick = (upTo: number) => number;
+
+/** Draws by the numbers given, over and over. */
+export const drawing = (numbers: readonly number[]): Pick => {
+  let drawn = 0;
+  return (upTo) => (numbers[drawn++ % numbers.length] ?? 0) % Math.max(1, upTo);
+};
+
 export type Command = (
   list: DraftDocument,
   pick: Pick,
