@@ -1,6 +1,8 @@
 /** The one door of the form and the look; its style sheet is `@roundbook/runner/form.css`. */
+export { BlankSheet, type BlankSheetProps } from "./blank-sheet.tsx";
 export { ChecklistForm } from "./checklist-form.tsx";
 export type { Draft, FieldKind, FieldProps, LastReading, PhotoDoor } from "./fields/field.ts";
+export { Photos as PaperPhotos } from "./fields/photos.tsx";
 export { FIELD_KINDS } from "./fields/registry.ts";
 export type { ChecklistFormProps, FinishedFilling, FormParts } from "./form-props.ts";
 export { InspectionView, type InspectionViewProps } from "./inspection-view.tsx";

@@ -11,6 +11,14 @@ import type {
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Wait } from "../form/index.ts";
 
+export interface PaperDraft {
+  /** ISO date. */
+  readonly doneOn: string;
+  readonly doneBy: string;
+  /** SHA-256 of photos of the sheet. */
+  readonly sheet: readonly string[];
+}
+
 /** An inspection under way: saved as each answer is given, so that a killed tab reopens where it was. */
 export interface Draft {
   /** `draftKey(asset, checklist hash)` */
@@ -25,6 +33,8 @@ export interface Draft {
   readonly evidence: Evidence;
   readonly declared: readonly string[];
   readonly cautionsAt: number | null;
+  /** Of a sheet on paper that is keyed in: `doneOn` is empty until it is said. */
+  readonly paper?: PaperDraft;
   /** Waits that were started; drafts kept by an older app have none. */
   readonly waits?: Readonly<Record<string, Wait>>;
 }

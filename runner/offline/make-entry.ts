@@ -64,8 +64,8 @@ export type Made = {
 export interface MadeWhere {
   readonly asset: string;
   readonly contents: readonly Content[];
-  /** Device clock, milliseconds UTC. */
-  readonly now: number;
+  /** Device clock, milliseconds UTC; null where only the day is known. */
+  readonly now: number | null;
   /** ISO date at the site, corrected by the last known offset from the server's clock. */
   readonly civilDate: string;
 }
@@ -82,7 +82,7 @@ export const makeEntry = async (
     asset: where.asset,
     author: key.person,
     device: key.device,
-    happenedAt: new Date(where.now).toISOString(),
+    happenedAt: where.now === null ? null : new Date(where.now).toISOString(),
     civilDate: where.civilDate,
   } satisfies Entry;
   const hash = await sha256(entryBytes(entry));

@@ -31,6 +31,7 @@ const EntryPage = lazy(async () => ({
 const DefectsPage = lazy(async () => ({
   default: (await import("./defects-page.tsx")).DefectsPage,
 }));
+const SheetPage = lazy(async () => ({ default: (await import("./sheet-page.tsx")).SheetPage }));
 const LogbookPage = lazy(async () => ({
   default: (await import("./logbook-page.tsx")).LogbookPage,
 }));
@@ -164,6 +165,7 @@ const Connected = ({
         <Switch>
           <Route path="/sites" component={SitesPage} />
           <Route path="/fill/:asset/:checklistHash" component={FillPage} />
+          <Route path="/sheet/:hash" component={SheetPage} />
           <Route path="/written/:entry" component={WrittenPage} />
           <Route path="/device" component={DevicePage} />
           <Route path="/register/add" component={AddAssetPage} />

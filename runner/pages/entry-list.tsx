@@ -2,6 +2,8 @@ import type { ChecklistRow, HistoryEntry } from "@roundbook/schemas";
 import { Fragment, type ReactNode } from "react";
 import { Entry, printNumber } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { paper } from "../messages/paper.ts";
+import { printDay } from "./day-words.ts";
 import { entryWhen, entryWords } from "./entry-words.tsx";
 import { readingWords } from "./life-readings.ts";
 import { judgementOf, OverallMark, sinceSigned } from "./overall-mark.tsx";
@@ -27,6 +29,12 @@ const sentences = (parts: readonly (string | undefined)[]): string =>
 /** Shorter checks that an inspection stood for as well. */
 const coveredWords = ({ covered = [] }: HistoryEntry) =>
   covered.length === 0 ? undefined : book("entry.covered", { titles: covered.join("; ") });
+
+/** That it was done on paper, and on which later day it was keyed in. */
+const paperWords = ({ entry }: HistoryEntry) =>
+  entry.kind === "inspection" && entry.body.fromPaper !== undefined
+    ? paper("paper.keyed", { keyed: printDay(entry.body.fromPaper.keyedAt.slice(0, 10)) })
+    : undefined;
 
 /** Entries as ruled rows: number | what was written, when and by whom | verdict. */
 export const EntryList = ({
@@ -56,6 +64,7 @@ export const EntryList = ({
               words,
               sinceSigned(row),
               coveredWords(row),
+              paperWords(row),
             ]) || undefined
           }
           when={entryWhen(row, ofAsset)}

@@ -1,7 +1,7 @@
 import { formatCivilDate } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
 import { useEffect, useMemo, useRef, useState } from "react";
-import { useLocation, useParams } from "wouter";
+import { useLocation, useParams, useSearch } from "wouter";
 import {
   ChecklistForm,
   Empty,
@@ -17,21 +17,20 @@ import {
   WordButton,
   WordLink,
 } from "../form/index.ts";
-import { keep } from "../messages/keep.ts";
 import { w } from "../messages/page.ts";
 import { work } from "../messages/work.ts";
-import type { Draft } from "../offline/database.ts";
+import type { Draft, PaperDraft } from "../offline/database.ts";
 import { draftKey } from "../offline/drafts.ts";
 import { keepPhoto, loadPhoto } from "../offline/evidence.ts";
 import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
-import { DraftKeeper, type Keeping } from "./draft-keeper.ts";
 import { todayAt } from "./due-of.tsx";
 import { NextDue, nextWindows } from "./fill-next-due.tsx";
+import { doneOnOf, NEW_PAPER, PaperAsk, PaperLine } from "./fill-paper.tsx";
 import { LanguageChoice } from "./language-choice.tsx";
 import { NotCompletedSheet } from "./not-completed-sheet.tsx";
-import { saveUnsent } from "./save-unsent.ts";
 import { type ToFill, useToFill } from "./use-fill.ts";
+import { Unkept, useKeeper } from "./use-keeper.tsx";
 import { useWrite } from "./use-write.ts";
 import { inspectionBody } from "./write-inspection.ts";
 
@@ -80,42 +79,6 @@ const freshDraft = (given: ToFill, person: string, now: number): Draft => ({
   waits: {},
 });
 
-/** Keeps the draft of this page, whatever happens to the page. */
-const useKeeper = () => {
-  const { database, now } = useDevice();
-  const keeper = useMemo(() => new DraftKeeper(database, now), [database, now]);
-  const [keeping, setKeeping] = useState<Keeping>("kept");
-  useEffect(() => {
-    keeper.onKeeping = setKeeping;
-    const flush = () => void keeper.flush();
-    document.addEventListener("visibilitychange", flush);
-    window.addEventListener("pagehide", flush);
-    document.addEventListener("focusout", flush);
-    return () => {
-      flush();
-      document.removeEventListener("visibilitychange", flush);
-      window.removeEventListener("pagehide", flush);
-      document.removeEventListener("focusout", flush);
-    };
-  }, [keeper]);
-  return { keeper, keeping };
-};
-
-/** What the device could not keep is said at once, with what can be done about it. */
-const Unkept = ({ keeper, keeping }: ReturnType<typeof useKeeper>) => {
-  const { database, now } = useDevice();
-  if (keeping === "kept") return null;
-  return (
-    <StateLine>
-      <span role="alert">{keep(`keep.${keeping}`)}</span>{" "}
-      <WordButton onClick={() => void keeper.flush()}>{keep("keep.again")}</WordButton>{" "}
-      <WordButton onClick={() => void saveUnsent(database, now(), keeper.unkept)}>
-        {keep("keep.save")}
-      </WordButton>
-    </StateLine>
-  );
-};
-
 /** Addresses of kept photos, given back when the page is left. */
 const usePhotos = () => {
   const { database, now } = useDevice();
@@ -158,6 +121,11 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
   const language = settings.language ?? undefined;
   const onLanguage = (chosen: string) => changeSettings({ language: chosen });
   const today = todayAt(bundle.site.zone, now(), settings.clockOffset);
+  const asked = new URLSearchParams(useSearch()).has("paper") ? NEW_PAPER : undefined;
+  const [onPaper, setOnPaper] = useState(start.paper ?? asked);
+  const [asking, setAsking] = useState(false);
+  const doneOn = onPaper && doneOnOf(onPaper, today);
+  const day = doneOn ?? today;
 
   const keepDraft = (change: Partial<Draft>) => {
     draft.current = { ...draft.current, ...change, person: person.id, changedAt: now() };
@@ -168,7 +136,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
     await keeper.flush();
     await keeper.end();
     try {
-      const { body, contents } = await inspectionBody(given, finished, draft.current);
+      const { body, contents } = await inspectionBody(given, finished, draft.current, now());
       const { judgement: _, ...back } = kept;
       const entry = await write({
         made: { kind: "inspection", body },
@@ -182,6 +150,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
           overall: finished.judgement.overall,
         },
         draft: back,
+        ...(doneOn === undefined ? {} : { doneOn: formatCivilDate(doneOn) }),
       });
       queries.removeQueries({ queryKey: ["to-fill", asset.id] });
       void navigator.storage?.persist?.();
@@ -197,23 +166,49 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       work("fill.open-defect", { number }),
     ]),
   );
+  const title = (
+    <TitleBlock
+      number={asset.number}
+      title={unbroken(asset.description)}
+      second={work("fill.issue", { title: issue.document.title, issue: issue.issue })}
+      size="fill"
+      actions={
+        <WordLink href="/" onFollow={navigate}>
+          {work("fill.leave")}
+        </WordLink>
+      }
+    />
+  );
+  if (onPaper && (doneOn === undefined || asking)) {
+    const given = (said: PaperDraft) => {
+      setOnPaper(said);
+      setAsking(false);
+      keepDraft({ paper: said });
+    };
+    return (
+      <Page>
+        {title}
+        <PaperAsk given={onPaper} {...{ today, photos }} onGiven={given} />
+      </Page>
+    );
+  }
   return (
     <ChecklistForm
       document={issue.document}
       issue={issue.issue}
       particulars={asset.particulars}
-      initialAnswers={start.answers}
-      initialEvidence={start.evidence}
-      initialDeclared={start.declared}
-      initialWaits={start.waits}
+      initialAnswers={draft.current.answers}
+      initialEvidence={draft.current.evidence}
+      initialDeclared={draft.current.declared}
+      initialWaits={draft.current.waits}
       language={language}
       previous={given.previous}
       previousAnswers={given.previousAnswers}
       now={now}
-      on={formatCivilDate(today)}
+      on={formatCivilDate(day)}
       signer={person.name}
       openDefects={openDefects}
-      cautionsRead={start.cautionsAt !== null}
+      cautionsRead={draft.current.cautionsAt !== null}
       onCautionsRead={() => keepDraft({ cautionsAt: now() })}
       onAnswersChange={keepDraft}
       onFinish={finish}
@@ -222,7 +217,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
           asset,
           checklist: issue.id,
           judgement,
-          today,
+          today: day,
           at: now(),
         });
         return windows.length > 0 ? <NextDue windows={windows} today={today} /> : undefined;
@@ -247,17 +242,10 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       {...photos}
       frame={({ page, dock }) => (
         <Page dock={dock}>
-          <TitleBlock
-            number={asset.number}
-            title={unbroken(asset.description)}
-            second={work("fill.issue", { title: issue.document.title, issue: issue.issue })}
-            size="fill"
-            actions={
-              <WordLink href="/" onFollow={navigate}>
-                {work("fill.leave")}
-              </WordLink>
-            }
-          />
+          {title}
+          {onPaper && doneOn !== undefined && (
+            <PaperLine given={onPaper} day={doneOn} onChange={() => setAsking(true)} />
+          )}
           <Unkept {...{ keeper, keeping }} />
           {asset.status !== "in-service" && (
             <StateLine>{work("fill.status", { number: asset.number })}</StateLine>

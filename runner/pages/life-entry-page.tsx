@@ -14,6 +14,8 @@ import {
   LeafWords,
   Loading,
   MarginBlock,
+  PaperPhotos,
+  type PhotoDoor,
   printNumber,
   StateLine,
   TitleBlock,
@@ -22,6 +24,7 @@ import {
   WordLink,
 } from "../form/index.ts";
 import { book } from "../messages/book.ts";
+import { paper } from "../messages/paper.ts";
 import { pastEntry } from "../offline/past.ts";
 import { getJson, Unreachable } from "../sync/client.ts";
 import { clockTime, printCivil, printDay } from "./day-words.ts";
@@ -40,6 +43,11 @@ const answersNow = ({ entry, received }: HistoryEntry): Answers => {
     if (isSample(sample)) answers[body.point] = { ...sample, result: body.result };
   }
   return answers;
+};
+
+const SEALED: PhotoDoor = {
+  photoUrl: async (sha256) => `/api/evidence/${sha256}`,
+  keepPhoto: () => Promise.reject(new Error("a sealed inspection takes no photo")),
 };
 
 const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
@@ -61,6 +69,7 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
         </StateLine>
       )}
       {since && <StateLine>{since}.</StateLine>}
+      <FromPaper row={row} />
       <InspectionView
         document={issue.data.document}
         issue={body.checklist.issue}
@@ -69,9 +78,31 @@ const SealedInspection = ({ row }: { readonly row: HistoryEntry }) => {
         declared={body.declared}
         judgement={judgement}
         contents={row.contents}
-        photoUrl={async (sha256) => `/api/evidence/${sha256}`}
+        photoUrl={SEALED.photoUrl}
       />
       <LifeResults {...{ row, judgement, answers }} document={issue.data.document} />
+    </>
+  );
+};
+
+/** Of a sheet keyed in afterwards: both days, both people, and the paper itself. */
+const FromPaper = ({ row }: { readonly row: HistoryEntry }) => {
+  const { entry, authorName, contents } = row;
+  const { fromPaper } = entry.body as BodyOf<"inspection">;
+  if (fromPaper === undefined) return null;
+  const { doneBy, sheet = [], keyedAt } = fromPaper;
+  const said = {
+    day: printDay(entry.civilDate),
+    keyed: printDay(keyedAt.slice(0, 10)),
+    name: authorName || book("entry.nobody"),
+  };
+  const by = doneBy && (contents[doneBy.commit] ?? book("entry.erased"));
+  return (
+    <>
+      <StateLine>
+        {by === undefined ? paper("paper.entry", said) : paper("paper.entry-by", { ...said, by })}
+      </StateLine>
+      <PaperPhotos title={paper("paper.sheet")} hashes={sheet} most={0} door={SEALED} />
     </>
   );
 };

@@ -21,6 +21,7 @@ import { todayAt } from "./due-of.tsx";
 import { AssetHead } from "./life-asset.tsx";
 import { LifeDue, StepsOf } from "./life-due.tsx";
 import { History } from "./life-history.tsx";
+import { PaperLinks } from "./life-paper.tsx";
 import { LifePlot } from "./life-plot.tsx";
 import { newestIssue } from "./newest-issue.ts";
 import { RunnerPage } from "./runner-page.tsx";
@@ -104,6 +105,7 @@ export const LifeOf = (props: {
       />
       <AssetHead asset={asset} />
       <LifeDue {...{ asset, due, bundle, today }} onFollow={navigate} />
+      <PaperLinks asset={asset.id} issues={offered} onFollow={navigate} />
       {past.series.map((series) => (
         <LifePlot
           key={`${series.checklist}${series.point}`}

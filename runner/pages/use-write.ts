@@ -18,6 +18,8 @@ export interface Writing {
   readonly zone: string;
   readonly summary: EntrySummary;
   readonly draft?: Draft;
+  /** Of what was done on paper: ISO date, whose time of day nobody wrote down. */
+  readonly doneOn?: string;
 }
 
 /** Signs an entry, puts it into the outbox and lets sending begin; resolves to its id. */
@@ -27,13 +29,13 @@ export const useWrite = (): ((writing: Writing) => Promise<string>) => {
   const { refresh } = connection;
   const queries = useQueryClient();
   return useCallback(
-    async ({ made, asset, contents, zone, summary, draft }) => {
+    async ({ made, asset, contents, zone, summary, draft, doneOn }) => {
       const at = now();
       const signed = await makeEntry(await deviceKey(database, person.id), made, {
         asset,
         contents,
-        now: at,
-        civilDate: civilDateIn(zone, at + clockOffset),
+        now: doneOn === undefined ? at : null,
+        civilDate: doneOn ?? civilDateIn(zone, at + clockOffset),
       });
       const row = {
         id: signed.entry.id,

@@ -6,6 +6,7 @@ import {
   pointKind,
 } from "@roundbook/schemas";
 import type { FinishedFilling } from "../form/index.ts";
+import type { Draft, PaperDraft } from "../offline/database.ts";
 import { Commitments } from "../offline/make-entry.ts";
 import type { ToFill } from "./use-fill.ts";
 
@@ -25,11 +26,22 @@ const committedEvidence = async (
   return committed;
 };
 
+const paperOf = async (
+  { doneBy, sheet }: PaperDraft,
+  commitments: Commitments,
+  now: number,
+): Promise<NonNullable<BodyOf<"inspection">["fromPaper"]>> => ({
+  keyedAt: new Date(now).toISOString(),
+  ...(doneBy.trim() === "" ? {} : { doneBy: await commitments.of(doneBy.trim()) }),
+  ...(sheet.length === 0 ? {} : { sheet: [...sheet] }),
+});
+
 /** The body of an inspection's entry, with every text a person wrote committed beside it. */
 export const inspectionBody = async (
   { asset, issue }: Pick<ToFill, "asset" | "issue">,
   finished: FinishedFilling,
-  when: { readonly startedAt: number; readonly cautionsAt: number | null },
+  when: Pick<Draft, "startedAt" | "cautionsAt" | "paper">,
+  now: number,
 ): Promise<{ body: BodyOf<"inspection">; contents: Commitments["contents"] }> => {
   const commitments = new Commitments();
   const texts = new Set(
@@ -49,6 +61,7 @@ export const inspectionBody = async (
     ...(when.cautionsAt === null
       ? {}
       : { cautions: { acknowledgedAt: new Date(when.cautionsAt).toISOString() } }),
+    ...(when.paper === undefined ? {} : { fromPaper: await paperOf(when.paper, commitments, now) }),
     judgement: judgement as unknown as Record<string, unknown>,
   };
   return { body, contents: commitments.contents };

@@ -215,6 +215,20 @@ export const BODY_SCHEMAS = {
         additionalProperties: false,
       },
       startedAt: instant,
+      /**
+       * Of a paper sheet that was keyed in afterwards: the entry's day is the day it was done on, and
+       * no instant of it is known. `sheet`: hashes of photos of the paper.
+       */
+      fromPaper: {
+        type: "object",
+        properties: {
+          keyedAt: instant,
+          doneBy: commitment,
+          sheet: { type: "array", items: sha256, maxItems: 20, uniqueItems: true },
+        },
+        required: ["keyedAt"],
+        additionalProperties: false,
+      },
       judgement: { type: "object" },
       source,
     },
@@ -263,7 +277,7 @@ export const DEVICE_KINDS = [
   "not-completed",
   "defect-step",
   "status-changed",
+  "moved",
   "result-received",
   "correction",
 ] as const satisfies readonly EntryKind[];
-  "moved",

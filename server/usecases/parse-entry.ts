@@ -39,6 +39,27 @@ function badDates(entry: Entry): readonly Problem[] {
   return found;
 }
 
+const DAY_MS = 86_400_000;
+/** The most that a zone is ahead of UTC. */
+const EAST_MS = 14 * 3_600_000;
+
+/** A sheet keyed in afterwards has a day and no instant, and was done before it was keyed. */
+function badPaper(entry: Entry): readonly Problem[] {
+  if (entry.kind !== "inspection" || entry.body.fromPaper === undefined) return [];
+  const { keyedAt } = entry.body.fromPaper;
+  const keyed = Date.parse(keyedAt);
+  const pointer = "/body/fromPaper/keyedAt";
+  if (Number.isNaN(keyed)) return [problem(pointer, "no-such-date", { date: keyedAt })];
+  const day = parseCivilDate(entry.civilDate);
+  const last = Math.floor((keyed + EAST_MS) / DAY_MS);
+  return [
+    ...(entry.happenedAt === null ? [] : [problem("/happenedAt", "paper-has-no-instant")]),
+    ...(day !== undefined && day > last
+      ? [problem("/civilDate", "done-after-keyed", { date: entry.civilDate, keyed: keyedAt })]
+      : []),
+  ];
+}
+
 /** Takes any value for an entry, or tells what keeps it from being one; pointers into the entry. */
 export function parseEntry(value: unknown): Result<Entry> {
   const head = parseHead(value);
@@ -52,6 +73,6 @@ export function parseEntry(value: unknown): Result<Entry> {
     }));
     return { ok: false, problems };
   }
-  const problems = badDates(entry);
+  const problems = [...badDates(entry), ...badPaper(entry)];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: entry };
 }

@@ -2,6 +2,7 @@ import type { Entry, SignedEntry } from "@roundbook/schemas";
 import { expect, it } from "vitest";
 import { commitText } from "./commit-text.ts";
 import { readAsset } from "./read-assets.ts";
+import { readDue } from "./read-due.ts";
 import { readHistory } from "./read-history.ts";
 import { sealEntries } from "./seal-entries.ts";
 import { GOOD, type TestEstate, testEstate } from "./testing/estate.ts";
@@ -57,6 +58,27 @@ const changed = (signed: SignedEntry, entry: Partial<Entry>): SignedEntry => ({
   entry: { ...signed.entry, ...entry } as Entry,
 });
 
+const keyed = (entry: Entry, change: Partial<Entry>): Entry =>
+  ({
+    ...entry,
+    body: { ...entry.body, fromPaper: { keyedAt: "2026-10-13T08:00:00Z" } },
+    ...change,
+  }) as Entry;
+
+it("a sheet keyed from paper counts from the day it was done, with the day it was keyed beside it", async () => {
+  const { ctx, asset, seal, signed, inspection } = await withDoor();
+  const done = await inspection(asset, GOOD, "2026-10-01");
+  const [outcome] = await seal(signed(keyed(done, { happenedAt: null })));
+  expect(outcome).toMatchObject({ outcome: "sealed" });
+  const [row] = (await readDue(ctx, {})).rows;
+  expect(row).toMatchObject({ lastDone: "2026-10-01", due: "2027-04-01" });
+  const { rows } = await readHistory(ctx, asset);
+  expect(rows.find(({ entry }) => entry.kind === "inspection")?.entry).toMatchObject({
+    civilDate: "2026-10-01",
+    body: { fromPaper: { keyedAt: "2026-10-13T08:00:00Z" } },
+  });
+});
+
 it.each<[string, string, Change]>([
   ["altered after signing", "hash-differs", (s) => changed(s, { civilDate: "2026-10-12" })],
   ["signed by nobody", "signature-wrong", (s) => ({ ...s, signature: "A".repeat(86) })],
@@ -74,6 +96,16 @@ it.each<[string, string, Change]>([
     "dated on a day that no month has",
     "no-such-date",
     (s, { signed }) => signed({ ...s.entry, civilDate: "2026-02-30" } as Entry),
+  ],
+  [
+    "keyed from paper with a time of day",
+    "paper-has-no-instant",
+    (s, { signed }) => signed(keyed(s.entry, { happenedAt: "2026-10-13T08:00:00Z" })),
+  ],
+  [
+    "done on paper after it was keyed in",
+    "done-after-keyed",
+    (s, { signed }) => signed(keyed(s.entry, { happenedAt: null, civilDate: "2026-10-20" })),
   ],
   [
     "of a kind the desk makes",

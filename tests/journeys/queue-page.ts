@@ -109,7 +109,7 @@ window.queueEntries = async (count, withPhotos) => {
     });
     const finished = { answers, evidence, declared: [], judgement, waits: {} };
     const when = { startedAt: now, cautionsAt: null };
-    const { body, contents } = await inspectionBody({ asset, issue }, finished, when);
+    const { body, contents } = await inspectionBody({ asset, issue }, finished, when, now);
     const signed = await makeEntry(
       await deviceKey(database, person),
       { kind: "inspection", body },

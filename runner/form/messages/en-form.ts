@@ -61,6 +61,12 @@ export const FORM_WORDS = {
   "reading.last": "{day}: {value}",
   "reading.last-undated": "last: {value}",
 
+  "blank.repeat": "How many there are is not known here: one sheet for each.",
+  "blank.waited": "seconds waited; at least {seconds}",
+  "blank.date": "day, month, year",
+  "blank.sample": "label of the bottle",
+  "blank.photo": "A photo: taken when this is keyed in, or its number written here.",
+  "blank.calculated": "Worked out when this is keyed in.",
   "limit.min": "min {bound}",
   "limit.max": "max {bound}",
   "limit.range": "{min} to {max}",
