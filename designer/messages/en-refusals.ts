@@ -42,6 +42,9 @@ export const REFUSAL_WORDS: Readonly<Record<RefusalCode, string>> = {
   "place-not-right": "Something about the place is not right.",
   "asset-not-right": "Something about the asset is not right.",
   "asset-type-not-right": "Something about the asset type is not right.",
+  "asset-type-exists":
+    "Somebody began an asset type of this name meanwhile. Put in force again, yours stands beside it under another.",
+  "asset-type-changed-meanwhile": "The asset type was changed elsewhere meanwhile.",
   "calendar-not-right": "Something about the days closed is not right.",
   "team-not-right": "Something about the team is not right.",
   "keeper-not-right": "Who does the rounds is not right.",

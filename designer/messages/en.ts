@@ -90,6 +90,8 @@ export const DESK_PAGES = {
   "types.checklists": "Checklists for it",
   "types.no-checklists": "No checklist is issued yet.",
   "types.save": "Put in force",
+  "types.changed":
+    "Somebody put version {version} in force meanwhile. What is written here is not lost.",
   "types.saved": "In force as version {version}.",
   "types.version": "Version {version}",
   "types.from-checklists": "Take over what its checklists need: {names}",

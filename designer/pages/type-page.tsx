@@ -9,13 +9,15 @@ import {
   TitleBlock,
   WordButton,
   WordLink,
+  WordList,
 } from "@roundbook/runner/form";
-import type { AssetTypeBody, AssetTypeRow, ChecklistRow } from "@roundbook/schemas";
+import type { AssetTypeBody, AssetTypeRow, ChecklistRow, SaveAssetType } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { useFieldArray, useForm } from "react-hook-form";
 import { useLocation, useParams } from "wouter";
 import { d } from "../messages/desk.ts";
+import { e } from "../messages/editor.ts";
 import { nameFor } from "../model/names.ts";
 import {
   EMPTY_FIELD,
@@ -23,7 +25,7 @@ import {
   type ParticularField,
   toFields,
 } from "../model/particular-fields.ts";
-import { sendJson } from "./client.ts";
+import { Refusal, sendJson } from "./client.ts";
 import { DeskPage } from "./desk-page.tsx";
 import { ParticularLine, type TypeFields } from "./particular-line.tsx";
 import { useAssetTypes, useChecklists } from "./queries.ts";
@@ -63,18 +65,16 @@ const TypeForm = ({
   readonly types: readonly AssetTypeRow[];
   readonly checklists: readonly ChecklistRow[];
   readonly saved: number | undefined;
-  setSaved(version: number): void;
+  setSaved(version: number | undefined): void;
 }) => {
   const [, navigate] = useLocation();
   const queries = useQueryClient();
   const { refused, guard } = useRefused();
-  const form = useForm<TypeFields>({
-    defaultValues: {
-      title: row?.title ?? "",
-      particulars: row ? toFields(row.particulars) : [],
-      checklists: [...(row?.checklists ?? [])],
-    },
-  });
+  // What is written here was written over this one, whatever the list says by now.
+  const [read, setRead] = useState(row);
+  const [over, setOver] = useState(row?.version ?? 0);
+  const [theirs, setTheirs] = useState<AssetTypeRow>();
+  const form = useForm<TypeFields>({ defaultValues: fieldsOf(row) });
   const { register, control, formState, watch } = form;
   const lines = useFieldArray({ control, name: "particulars" });
   const chosen = watch("checklists");
@@ -87,16 +87,28 @@ const TypeForm = ({
       const body: AssetTypeBody = {
         assetType,
         title: fields.title.trim(),
-        particulars: fromFields(fields.particulars, row?.particulars),
+        particulars: fromFields(fields.particulars, read?.particulars),
         checklists: fields.checklists,
       };
-      const { version } = await sendJson<{ version: number }>(
-        "PUT",
-        `/api/asset-types/${assetType}`,
-        body,
-      );
-      await queries.invalidateQueries({ queryKey: ["asset-types"] });
-      setSaved(version);
+      const given: SaveAssetType = { ...body, version: over };
+      setTheirs(undefined);
+      try {
+        const { version } = await sendJson<{ version: number }>(
+          "PUT",
+          `/api/asset-types/${assetType}`,
+          given,
+        );
+        setRead({ ...body, version });
+        setOver(version);
+        setSaved(version);
+      } catch (error) {
+        setSaved(undefined);
+        if (!(error instanceof Refusal) || error.code !== CHANGED) throw error;
+        setTheirs((error.reply as unknown as { current: AssetTypeRow }).current);
+      } finally {
+        // A name that is taken by now, or a version that is newer, is known from here on.
+        await queries.invalidateQueries({ queryKey: ["asset-types"] });
+      }
       if (!row) navigate(`/asset-types/${assetType}`, { replace: true });
     }),
   );
@@ -112,9 +124,9 @@ const TypeForm = ({
       }
     >
       <TitleBlock
-        number={row ? String(row.version) : undefined}
+        number={read ? String(read.version) : undefined}
         title={watch("title") || d("types.new")}
-        second={row && d("types.version", { version: row.version })}
+        second={read && d("types.version", { version: read.version })}
         actionsAbove
         actions={
           <WordLink href="/designer/asset-types" onFollow={() => navigate("/asset-types")}>
@@ -123,6 +135,32 @@ const TypeForm = ({
         }
       />
       {saved !== undefined && <StateLine>{d("types.saved", { version: saved })}</StateLine>}
+      {theirs && (
+        <StateLine>
+          {d("types.changed", { version: theirs.version })}
+          <WordList>
+            <WordButton
+              onClick={() => {
+                form.reset(fieldsOf(theirs));
+                setRead(theirs);
+                setOver(theirs.version);
+                setTheirs(undefined);
+              }}
+            >
+              {e("ed.take-theirs")}
+            </WordButton>
+            {/* It is put in force by the button below, now after what the other wrote. */}
+            <WordButton
+              onClick={() => {
+                setOver(theirs.version);
+                setTheirs(undefined);
+              }}
+            >
+              {e("ed.keep-newest")}
+            </WordButton>
+          </WordList>
+        </StateLine>
+      )}
       <form onSubmit={submit} noValidate>
         <LeafWords>
           <LineField
@@ -176,6 +214,14 @@ const TypeForm = ({
     </DeskPage>
   );
 };
+
+const CHANGED = "asset-type-changed-meanwhile";
+
+const fieldsOf = (row: AssetTypeRow | undefined): TypeFields => ({
+  title: row?.title ?? "",
+  particulars: row ? toFields(row.particulars) : [],
+  checklists: [...(row?.checklists ?? [])],
+});
 
 /** Particulars that the chosen checklists need and the type does not have yet. */
 const wantedBy = (

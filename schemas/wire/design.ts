@@ -82,7 +82,7 @@ export interface BlockRow {
   readonly usedBy: readonly BlockUser[];
 }
 
-/** PUT /api/asset-types/:name */
+/** An asset type as it is written in a file. */
 export const ASSET_TYPE_SCHEMA = {
   type: "object",
   properties: {
@@ -95,6 +95,14 @@ export const ASSET_TYPE_SCHEMA = {
   additionalProperties: false,
 } as const;
 export type AssetTypeBody = FromSchema<typeof ASSET_TYPE_SCHEMA>;
+
+/** PUT /api/asset-types/:name : version 0 begins a type; another than the newest is refused (409). */
+export const SAVE_ASSET_TYPE_SCHEMA = {
+  ...ASSET_TYPE_SCHEMA,
+  properties: { ...ASSET_TYPE_SCHEMA.properties, version: { type: "integer", minimum: 0 } },
+  required: [...ASSET_TYPE_SCHEMA.required, "version"],
+} as const;
+export type SaveAssetType = FromSchema<typeof SAVE_ASSET_TYPE_SCHEMA>;
 
 /** POST /api/intervals and PUT /api/intervals/:id: a definition, and why it is set or changed. */
 export const INTERVAL_BODY_SCHEMA = {

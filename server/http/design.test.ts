@@ -1,4 +1,4 @@
-import type { ChecklistRow, DraftRow } from "@roundbook/schemas";
+import type { AssetTypeRow, ChecklistRow, DraftRow } from "@roundbook/schemas";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { LADDER } from "../usecases/demo/checklists/ladder.ts";
 import { addRole, beginOwn, startServer, type TestServer } from "./testing/server.ts";
@@ -122,12 +122,61 @@ describe("issuing", () => {
 });
 
 describe("asset types and intervals", () => {
+  it("a type that another changed meanwhile is not written over: theirs comes back with the refusal", async () => {
+    const type = { assetType: "steps", title: "Steps", particulars: {}, checklists: [] };
+    const path = "/api/asset-types/steps";
+    await ask("PUT", path, 200, { ...type, version: 0 });
+    const theirs = { ...type, title: "Theirs" };
+    expect(await ask("PUT", path, 200, { ...theirs, version: 1 })).toEqual({ version: 2 });
+    const stale = { ...type, title: "Mine", version: 1 };
+    expect(await ask("PUT", path, 409, stale)).toMatchObject({
+      code: "asset-type-changed-meanwhile",
+      current: { ...theirs, version: 2 },
+    });
+    expect(await ask("PUT", path, 409, { ...stale, version: 0 })).toMatchObject({
+      code: "asset-type-exists",
+      current: { version: 2 },
+    });
+    expect(await ask("PUT", path, 409, { ...stale, version: 3 })).toMatchObject({
+      code: "asset-type-changed-meanwhile",
+    });
+    const { rows } = await ask<{ rows: AssetTypeRow[] }>("GET", "/api/asset-types", 200);
+    expect(rows.find((row) => row.assetType === "steps")?.title).toBe("Theirs");
+    // Sent twice because the reply was lost: it is so already.
+    expect(await ask("PUT", path, 200, { ...theirs, version: 1 })).toEqual({ version: 2 });
+    expect(await ask("PUT", path, 200, { ...stale, version: 2 })).toEqual({ version: 3 });
+  });
+
+  it("a type without the version it follows is refused", async () => {
+    const type = { assetType: "stairs", title: "Stairs", particulars: {}, checklists: [] };
+    expect(await ask("PUT", "/api/asset-types/stairs", 422, type)).toMatchObject({
+      code: "body-not-right",
+      problems: [{ code: "missing-keyword", params: { keyword: "version" } }],
+    });
+  });
+
+  it("of two managers pressing at once one is refused", async () => {
+    const type = { assetType: "stool", particulars: {}, checklists: [], version: 0 };
+    const replies = await Promise.all(
+      ["Stool", "Footstool"].map((title) =>
+        server.call("PUT", "/api/asset-types/stool", { as: manager, body: { ...type, title } }),
+      ),
+    );
+    expect(replies.map(({ status }) => status).toSorted()).toEqual([200, 409]);
+  });
+
   it("a changed type is the next version, an unchanged one stays, and its checklists must exist", async () => {
     const { id } = await issue(await draftOf({ ...LADDER, title: "For types" }));
-    const type = { assetType: "ladder", title: "Ladder", particulars: {}, checklists: [id] };
+    const type = {
+      assetType: "ladder",
+      title: "Ladder",
+      particulars: {},
+      checklists: [id],
+      version: 0,
+    };
     expect(await ask("PUT", "/api/asset-types/ladder", 200, type)).toEqual({ version: 1 });
     expect(await ask("PUT", "/api/asset-types/ladder", 200, type)).toEqual({ version: 1 });
-    const renamed = { ...type, title: "Ladders" };
+    const renamed = { ...type, title: "Ladders", version: 1 };
     expect(await ask("PUT", "/api/asset-types/ladder", 200, renamed)).toEqual({ version: 2 });
     const unknown = { ...type, checklists: [id, "00000000-0000-7000-8000-000000000000"] };
     expect(await ask("PUT", "/api/asset-types/ladder", 422, unknown)).toMatchObject({

@@ -49,6 +49,7 @@ async function sampled(): Promise<{ inspection: Entry; asset: string }> {
     title,
     particulars,
     checklists: [issued.id],
+    version: 0,
   });
   await ask("POST", "/api/intervals", {
     title: CALORIFIER.interval.title,

@@ -1,7 +1,6 @@
 import {
   ADD_PERSON_SCHEMA,
   ADD_PLACE_SCHEMA,
-  ASSET_TYPE_SCHEMA,
   BODY_SCHEMAS,
   ENROL_DEVICE_SCHEMA,
   IMPORT_MAPPING_SCHEMA,
@@ -10,6 +9,7 @@ import {
   NEW_DRAFT_SCHEMA,
   POST_ENTRIES_SCHEMA,
   RECEIVE_RESULT_SCHEMA,
+  SAVE_ASSET_TYPE_SCHEMA,
   SAVE_BLOCK_SCHEMA,
   SAVE_DRAFT_SCHEMA,
   SETUP_SCHEMA,
@@ -157,8 +157,8 @@ export const ROUTES = {
   "GET /api/asset-types": { ...all, says: "Asset types" },
   "PUT /api/asset-types/:name": {
     ...deskVerb,
-    says: "Issue a version of an asset type",
-    body: ASSET_TYPE_SCHEMA,
+    says: "Issue the version of an asset type that follows the one read",
+    body: SAVE_ASSET_TYPE_SCHEMA,
   },
   "POST /api/imports": {
     ...desk,

@@ -1,5 +1,6 @@
 import {
   type AssetTypeBody,
+  type AssetTypeRow,
   at,
   canonicalize,
   numberParticulars,
@@ -22,13 +23,15 @@ const patternProblems = ({ particulars }: AssetTypeBody): readonly Problem[] =>
     return found.problems.map((one) => ({ ...one, pointer }));
   });
 
-/** Issues the next version of an asset type; what is already so stays at its version. */
-export async function putAssetType(
-  ctx: Context,
-  by: Session,
-  name: string,
-  given: AssetTypeBody,
-): Promise<{ version: number }> {
+/** What it says, whatever its version. */
+const said = ({
+  title,
+  particulars,
+  checklists,
+}: Omit<AssetTypeRow, "assetType" | "version">): string =>
+  canonicalize({ title, particulars, checklists });
+
+async function fitToIssue(ctx: Context, name: string, given: AssetTypeBody): Promise<void> {
   if (given.assetType !== name)
     throw new Refusal("invalid", "name-differs", [
       problem("/assetType", "name-differs", { expected: name, found: given.assetType }),
@@ -39,14 +42,33 @@ export async function putAssetType(
   );
   const wrong = [...unknown, ...patternProblems(given)];
   if (wrong.length > 0) throw new Refusal("invalid", "asset-type-not-right", wrong);
-  const present = (await readAssetTypes(ctx)).find((row) => row.assetType === name);
+}
+
+/**
+ * Issues the next version of an asset type; what is already so stays at its version.
+ * @param over the version that was read (0: there was none): another meanwhile is refused with it.
+ * Without it, as from the command line, it follows whatever is there.
+ */
+export async function putAssetType(
+  ctx: Context,
+  by: Session,
+  name: string,
+  given: AssetTypeBody,
+  over?: number,
+): Promise<{ version: number }> {
+  await fitToIssue(ctx, name, given);
   const { title, checklists } = given;
   const particulars = numberParticulars(given.particulars);
-  const same = (row: { title: string; particulars: unknown; checklists: readonly string[] }) =>
-    canonicalize({ title: row.title, particulars: row.particulars, checklists: row.checklists });
-  if (present && same(present) === same({ title, particulars, checklists }))
-    return { version: present.version };
-  const version = (present?.version ?? 0) + 1;
+  const types = await readAssetTypes(ctx);
+  const current = types.find((row) => row.assetType === name);
+  if (current && said(current) === said({ title, particulars, checklists }))
+    return { version: current.version };
+  const newest = current?.version ?? 0;
+  if (over !== undefined && over !== newest) {
+    const code = over === 0 ? "asset-type-exists" : "asset-type-changed-meanwhile";
+    throw new Refusal("conflict", code, [], { current: current ?? null });
+  }
+  const version = newest + 1;
   await appendNow(ctx, by, {
     kind: "asset-type-issued",
     asset: null,

@@ -59,8 +59,8 @@ export const designRoutes: Handlers<
   "DELETE /api/blocks/:name": ({ ctx, param }) => removeBlock(ctx, param("name")),
 
   "GET /api/asset-types": async ({ ctx }) => ({ rows: await readAssetTypes(ctx) }),
-  "PUT /api/asset-types/:name": ({ ctx, session, body, param }) =>
-    putAssetType(ctx, session, param("name"), body),
+  "PUT /api/asset-types/:name": ({ ctx, session, body: { version, ...type }, param }) =>
+    putAssetType(ctx, session, param("name"), type, version),
 
   "GET /api/intervals": async ({ ctx }) => ({ rows: await readIntervals(ctx) }),
   "POST /api/intervals": ({ ctx, session, body }) => setInterval(ctx, session, body),
