@@ -13,7 +13,7 @@ import {
 } from "@roundbook/runner/form";
 import type { AssetTypeBody, AssetTypeRow, ChecklistRow, SaveAssetType } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { useFieldArray, useForm } from "react-hook-form";
 import { useLocation, useParams } from "wouter";
 import { d } from "../messages/desk.ts";
@@ -74,6 +74,11 @@ const TypeForm = ({
   const [read, setRead] = useState(row);
   const [over, setOver] = useState(row?.version ?? 0);
   const [theirs, setTheirs] = useState<AssetTypeRow>();
+  const notice = useRef<HTMLDivElement>(null);
+  // The button is docked at the foot of a long page, what it was refused for stands at its head.
+  useEffect(() => {
+    if (theirs) notice.current?.scrollIntoView({ block: "center" });
+  }, [theirs]);
   const form = useForm<TypeFields>({ defaultValues: fieldsOf(row) });
   const { register, control, formState, watch } = form;
   const lines = useFieldArray({ control, name: "particulars" });
@@ -136,30 +141,32 @@ const TypeForm = ({
       />
       {saved !== undefined && <StateLine>{d("types.saved", { version: saved })}</StateLine>}
       {theirs && (
-        <StateLine>
-          {d("types.changed", { version: theirs.version })}
-          <WordList>
-            <WordButton
-              onClick={() => {
-                form.reset(fieldsOf(theirs));
-                setRead(theirs);
-                setOver(theirs.version);
-                setTheirs(undefined);
-              }}
-            >
-              {e("ed.take-theirs")}
-            </WordButton>
-            {/* It is put in force by the button below, now after what the other wrote. */}
-            <WordButton
-              onClick={() => {
-                setOver(theirs.version);
-                setTheirs(undefined);
-              }}
-            >
-              {e("ed.keep-newest")}
-            </WordButton>
-          </WordList>
-        </StateLine>
+        <div ref={notice}>
+          <StateLine>
+            {d("types.changed", { version: theirs.version })}
+            <WordList>
+              <WordButton
+                onClick={() => {
+                  form.reset(fieldsOf(theirs));
+                  setRead(theirs);
+                  setOver(theirs.version);
+                  setTheirs(undefined);
+                }}
+              >
+                {e("ed.take-theirs")}
+              </WordButton>
+              {/* It is put in force by the button below, now after what the other wrote. */}
+              <WordButton
+                onClick={() => {
+                  setOver(theirs.version);
+                  setTheirs(undefined);
+                }}
+              >
+                {e("ed.keep-newest")}
+              </WordButton>
+            </WordList>
+          </StateLine>
+        </div>
       )}
       <form onSubmit={submit} noValidate>
         <LeafWords>
