@@ -73,3 +73,14 @@ describe("a calendar", () => {
     );
   });
 });
+
+test("what is closed to the end of the calendar does not reopen", () => {
+  const closed = calendarOf({
+    closures: [{ from: "2026-10-01", to: "9999-12-31", reason: "Given up" }],
+  });
+  expect(closed.nextReopening(day("2026-10-13"))).toBeUndefined();
+  const open = calendarOf({
+    closures: [{ from: "2026-10-01", to: "9999-12-30", reason: "Long" }],
+  });
+  expect(written(open.nextReopening(day("2026-10-13"))?.on)).toBe("9999-12-31");
+});

@@ -1,6 +1,6 @@
 import type { CivilDate } from "../shared/ids.ts";
 import type { CalendarData } from "./calendar-schema.ts";
-import { civilParts, FIRST_CIVIL_DATE, weekday } from "./civil.ts";
+import { civilParts, FIRST_CIVIL_DATE, LAST_CIVIL_DATE, weekday } from "./civil.ts";
 import { requireDate } from "./require-date.ts";
 
 /** A weekday off or a holiday, or the place is closed. */
@@ -84,7 +84,9 @@ export function calendarOf(data: CalendarData): Calendar {
   const isClosed = (day: number) => shut(day as CivilDate)?.kind === "closure";
   const lastClosure = Math.max(FIRST_CIVIL_DATE, ...closures.map(({ to }) => to));
   const reopening = kept((from: CivilDate): Reopening | null => {
-    const last = Math.max(lastClosure, seasons.length > 0 ? from + YEAR_AND_A_BIT : from);
+    const far = Math.max(lastClosure, seasons.length > 0 ? from + YEAR_AND_A_BIT : from);
+    // What is closed to the end of the calendar does not reopen.
+    const last = Math.min(far, LAST_CIVIL_DATE - 1);
     for (let on = from; on <= last + 1; on = (on + 1) as CivilDate) {
       if (isClosed(on) || !isClosed(on - 1)) continue;
       let since = on - 1;

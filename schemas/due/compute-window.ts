@@ -99,10 +99,14 @@ export function computeWindow(rule: IntervalRule, facts: DueFacts): DueWindow {
   const { override } = facts;
   if (override === undefined) return byRule(rule, facts);
   const { until, reason } = override;
-  const other = byRule(override.rule, facts, rule.neverAfter);
+  const { meter = facts.meter } = override;
+  const other = byRule(override.rule, { ...facts, meter }, rule.neverAfter);
   if (hasTrigger(rule) && rule.kind !== override.rule.kind) {
     const asked = byRule(rule, facts);
-    if (asked.due <= other.due || asked.closure?.status === "blocked") return asked;
+    if (asked.due <= other.due || asked.closure?.status === "blocked")
+      return other.latest < asked.latest && other.due <= (until ?? other.due)
+        ? { ...asked, latest: Math.max(other.latest, asked.due) as CivilDate }
+        : asked;
   }
   if (until === null || other.due <= until) {
     const params = { reason, until: until === null ? null : formatCivilDate(until) };

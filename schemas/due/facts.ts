@@ -30,6 +30,8 @@ export interface RuleOverride {
   readonly reason: string;
   /** The last day it holds; null: until it is ended. */
   readonly until: CivilDate | null;
+  /** What the meter of its rule showed, where it goes by use; that of the interval's own otherwise. */
+  readonly meter?: readonly MeterReading[];
 }
 
 /** All that the due dates of one asset by one interval follow from, in any order. */

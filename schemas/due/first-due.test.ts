@@ -93,3 +93,50 @@ describe("the first date", () => {
     ).toEqual(["not-yet", "never-done", "never-done"]);
   });
 });
+
+describe("the time that a first check is given", () => {
+  const read = (on: string, value: number) => ({
+    entry: `read ${on}`,
+    on: day(on),
+    at: null,
+    value,
+    unit: "km",
+  });
+
+  test("does not put off what an event asks for before, nor its block", () => {
+    const rule: IntervalRule = {
+      kind: "on-event",
+      after: ["repaired"],
+      within: "P0D",
+      blocks: true,
+      first: "P6M",
+    };
+    const facts = { done: [], registered: day("2026-01-01") };
+    const repaired = { kind: "repaired", entry: "e", on: day("2026-01-10"), at: null } as const;
+    const window = computeWindow(rule, { ...facts, events: [repaired] });
+    expect(formatCivilDate(window.due)).toBe("2026-01-10");
+    expect(statusOn(window, day("2026-02-01"))).toBe("blocked");
+    expect(formatCivilDate(computeWindow(rule, facts).due)).toBe("2026-07-01");
+  });
+
+  test("does not put off what use asks for before; what the meter does not tell waits for it", () => {
+    const rule: IntervalRule = {
+      kind: "on-usage",
+      point: "km",
+      every: 10_000,
+      unit: "km",
+      first: "P12M",
+    };
+    const facts = { done: [], registered: day("2026-01-01") };
+    const used = computeWindow(rule, {
+      ...facts,
+      meter: [read("2026-01-02", 0), read("2026-04-01", 30_000)],
+    });
+    expect(formatCivilDate(used.due)).toBe("2026-04-01");
+    expect(statusOn(used, day("2026-06-01"))).toBe("never-done");
+    expect(used.why.code).toBe("never-done");
+    const little = [read("2026-01-02", 0), read("2026-04-01", 100)];
+    for (const meter of [[], little])
+      expect(formatCivilDate(computeWindow(rule, { ...facts, meter }).due)).toBe("2027-01-01");
+  });
+});

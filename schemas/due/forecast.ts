@@ -32,17 +32,28 @@ const plainOf = (rule: IntervalRule, facts: DueFacts, window: DueWindow): CivilD
 
 /** What the meter will show on a day, if it is used as much as since it was put in. */
 function expectedReading(
-  rules: readonly IntervalRule[],
+  rule: IntervalRule,
   meter: readonly MeterReading[],
   on: CivilDate,
 ): MeterReading | undefined {
-  const rule = rules.find((one) => one.kind === "on-usage");
-  if (rule === undefined) return undefined;
+  if (rule.kind !== "on-usage") return undefined;
   const { marks } = meterOf(meter, rule.unit);
   const [last, rate] = [marks.at(-1), meanRate(marks)];
   if (last === undefined || rate === undefined) return undefined;
   const value = last.value + rate * Math.max(0, on - last.on);
   return { entry: `expected ${on}`, on, at: null, value, unit: rule.unit };
+}
+
+/** With what each meter is expected to show on a day: the rule's, and that of a rule of its own. */
+function withReadings(rule: IntervalRule, known: DueFacts, on: CivilDate): DueFacts {
+  const { meter = [], override } = known;
+  const reading = expectedReading(rule, meter, on);
+  const read = reading === undefined ? meter : [...meter, reading];
+  if (override === undefined) return { ...known, meter: read };
+  const own = override.meter ?? meter;
+  const other = expectedReading(override.rule, own, on);
+  const told = other === undefined ? own : [...own, other];
+  return { ...known, meter: read, override: { ...override, meter: told } };
 }
 
 /** The next one is taken to come out as the last one did. */
@@ -83,11 +94,9 @@ export function forecast(
     if (last !== undefined && on <= last) break;
     coming.push({ window, plain: plainOf(rule, known, window) });
     last = on;
-    const reading = expectedReading(rules, known.meter ?? [], on);
     known = {
-      ...known,
+      ...withReadings(rule, known, on),
       done: [...(rules.some(needsHistory) ? known.done : []), doneOn(on, like)],
-      ...(reading === undefined ? {} : { meter: [...(known.meter ?? []), reading] }),
     };
   }
   return coming;

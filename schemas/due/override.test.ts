@@ -150,3 +150,43 @@ describe("a rule of one asset's own", () => {
     ]);
   });
 });
+
+test("by use reads its own meter, and leaves the interval's to the interval", () => {
+  const hours = (point: string): IntervalRule => ({
+    kind: "on-usage",
+    point,
+    every: 100,
+    unit: "h",
+    orAfter: "P5Y",
+  });
+  const read = (on: string, value: number) => ({
+    entry: on === "2026-03-02" ? doneOn(on).entry : on,
+    on: day(on),
+    at: null,
+    value,
+    unit: "h",
+  });
+  const facts: DueFacts = {
+    done: [doneOn("2026-03-02")],
+    registered: day("2026-01-01"),
+    meter: [read("2026-03-02", 0), read("2026-04-21", 120)],
+  };
+  const override: RuleOverride = {
+    rule: hours("two"),
+    reason: "another engine",
+    until: day("2026-04-30"),
+    meter: [read("2026-03-02", 0), read("2026-04-21", 1)],
+  };
+  expect(formatCivilDate(computeWindow(hours("one"), facts).due)).toBe("2026-04-21");
+  const both = computeWindow(hours("one"), { ...facts, override });
+  // Beyond its last day the override gives way to the interval's own, which is not before that day.
+  expect(formatCivilDate(both.due)).toBe("2026-04-30");
+});
+
+test("beside a trigger the sooner last day counts too", () => {
+  const rule: IntervalRule = { kind: "by-result", score: "state", late: "P3M" };
+  const done = [{ ...doneOn("2026-01-01"), next: { state: "P1M" } }];
+  const own = every("P32D", null);
+  const window = computeWindow(rule, { done, registered: day("2025-12-01"), override: own });
+  expect([window.due, window.latest].map(formatCivilDate)).toEqual(["2026-02-01", "2026-02-02"]);
+});

@@ -101,6 +101,27 @@ function marginsOf(rule: IntervalRule, due: CivilDate): Pick<Span, "earliest" | 
   }
 }
 
+/** What happened to it, or how far it was used, asks before the time that a first check is given. */
+function beforeFirst(rule: IntervalRule, facts: DueFacts): Span | undefined {
+  if (rule.kind === "on-event") return onEvent(rule, facts, null);
+  if (rule.kind !== "on-usage") return undefined;
+  const { registered } = facts;
+  const begun: DoneRecord = { entry: "", on: registered, at: null, counts: true, next: {} };
+  const { orAfter: _, ...byUse } = rule;
+  const span = onUsage(byUse, facts, firstRead(facts, begun));
+  if (span.undecided === true) return undefined;
+  const why = explain("never-done", { date: formatCivilDate(registered) });
+  return { record: null, earliest: span.earliest, due: span.due, latest: span.latest, why };
+}
+
+/** Use is counted from the first reading that is known, where none was taken at the beginning. */
+function firstRead({ meter = [], registered }: DueFacts, begun: DoneRecord): DoneRecord {
+  const on = meter.reduce((first, one) => Math.min(first, one.on), Number.POSITIVE_INFINITY);
+  return on > registered && on !== Number.POSITIVE_INFINITY
+    ? { ...begun, on: on as CivilDate }
+    : begun;
+}
+
 function neverDone(rule: IntervalRule, facts: DueFacts): Span {
   const { registered } = facts;
   const date = formatCivilDate(registered);
@@ -109,7 +130,10 @@ function neverDone(rule: IntervalRule, facts: DueFacts): Span {
   if (rule.first !== undefined) {
     const due = addDuration(registered, rule.first);
     const why = explain("first-due", { first: rule.first, date });
-    return { record: null, ...marginsOf(rule, due), due, why };
+    const sooner = beforeFirst(rule, facts);
+    return sooner !== undefined && (sooner.due <= due || sooner.closure?.status === "blocked")
+      ? sooner
+      : { record: null, ...marginsOf(rule, due), due, why };
   }
   switch (rule.kind) {
     case "recurrence":

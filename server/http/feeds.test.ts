@@ -44,12 +44,14 @@ describe("a calendar address", () => {
     expect(reply.headers.get("content-type")).toBe("text/calendar; charset=utf-8");
     const events = eventsOf(await reply.text());
     const due = (await read<Page<DueRow>>(`/api/due?site=${site}&limit=200`)).rows.filter(
-      (row) => row.due >= "2026-09-13" && row.due <= "2027-10-14",
+      (row) => row.due <= "2027-10-14",
     );
     expect(due.length).toBeGreaterThan(20);
     const expected = due.map(
-      (row) => `${row.due} ${row.intervalTitle}: ${row.number} ${row.description}`,
+      (row) =>
+        `${row.due} ${row.latest < "2026-10-13" ? "Overdue. " : ""}${row.intervalTitle}: ${row.number} ${row.description}`,
     );
+    expect(expected.filter((one) => one.includes("Overdue")).length).toBeGreaterThan(0);
     const found = events.map((event) => `${civil(event.start)} ${textOf(event.summary)}`);
     expect(found.toSorted()).toEqual(expected.toSorted());
     for (const event of events) {
@@ -128,6 +130,21 @@ describe("a calendar address", () => {
     const { path } = await make({ site });
     const text = (await (await fetchFeed(path)).text()).replaceAll("\r\n ", "");
     expect(text).toContain("4013");
+    expect(text).not.toContain("Zebedee");
+  });
+
+  it("keeps back why a site is closed", async () => {
+    const site = await siteOf("4");
+    const set = await server.call("PUT", `/api/sites/${site}/calendar`, {
+      as: owner,
+      body: {
+        closures: [{ from: "2026-10-01", to: "2027-06-30", reason: "Zebedee in hospital" }],
+      },
+    });
+    expect(set.status).toBe(204);
+    const { path } = await make({ site });
+    const text = (await (await fetchFeed(path)).text()).replaceAll("\r\n ", "");
+    expect(text).toContain("rolled back");
     expect(text).not.toContain("Zebedee");
   });
 

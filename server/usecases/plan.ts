@@ -4,8 +4,10 @@ import {
   forecast,
   formatCivilDate,
   hasDates,
+  LAST_CIVIL_DATE,
   type Plan,
   type PlanWeek,
+  problem,
   weekday,
 } from "@roundbook/schemas";
 import { eq } from "drizzle-orm";
@@ -23,6 +25,7 @@ import { Closures } from "./plan-closures.ts";
 import { dayAsked, statusOfRow } from "./read-due.ts";
 import { readPeople } from "./read-register.ts";
 import { keeperIds, readCalendarRows, readTeams } from "./read-teams.ts";
+import { Refusal } from "./refusal.ts";
 
 export interface PlanAsked {
   readonly site?: string;
@@ -75,6 +78,12 @@ async function workOut(ctx: Context, asked: PlanAsked): Promise<Plan> {
   const today = (await dayAsked(ctx, asked.on, asked.site)) as CivilDate;
   const first = mondayOf(today);
   const until = (first + WEEKS * 7 - 1) as CivilDate;
+  if (until > LAST_CIVIL_DATE) {
+    const params = { date: formatCivilDate(today) };
+    throw new Refusal("invalid", "query-not-right", [
+      problem("/on", "beyond-the-calendar", params),
+    ]);
+  }
   const weeks = Array.from(
     { length: WEEKS },
     (): Week => ({ checks: 0, minutes: 0, forward: 0, wait: 0 }),

@@ -4,6 +4,8 @@ import {
   type DueStatus,
   formatCivilDate,
   type Page,
+  parseCivilDate,
+  problem,
   statusOn,
 } from "@roundbook/schemas";
 import { and, eq, sql } from "drizzle-orm";
@@ -17,6 +19,7 @@ import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
 import { standing } from "./due-filter.ts";
 import { type DueScope, dueLegs } from "./due-scope.ts";
 import { findWords } from "./find-words.ts";
+import { Refusal } from "./refusal.ts";
 
 export interface DueAsked extends DueScope {
   /** YYYY-MM-DD; today at the site when absent. */
@@ -138,7 +141,10 @@ export function dueRow(row: Stored, on: number): DueRow {
   };
 }
 
+/** @throws Refusal for a day that no month has. */
 export async function dayAsked(ctx: Context, on?: string, site?: string): Promise<number> {
+  if (on !== undefined && parseCivilDate(on) === undefined)
+    throw new Refusal("invalid", "query-not-right", [problem("/on", "no-such-date", { date: on })]);
   return dayOf(on ?? civilNow(ctx, await estateZone(ctx, site)));
 }
 

@@ -24,6 +24,7 @@ export const DESK_WORDS = {
   "entry-of-other-asset": "the entry is about another asset",
   "not-an-inspection": "the entry is no inspection[ but: {kind}]",
   "paper-has-no-instant": "of a sheet on paper only the day is known: happenedAt is null",
+  "beyond-the-calendar": "a year from {date} goes beyond the last day that is counted",
   "done-after-keyed": "it says done on {date}, which is after it was keyed in on {keyed}",
   "not-a-sample": "no sample was taken for {point}",
   "hash-differs": "the content has the hash {found}, not {expected}",

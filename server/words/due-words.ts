@@ -9,7 +9,7 @@ export const DUE_WORDS = {
   "after-repaired": "{within} after the repair of {date}",
   "after-modified": "{within} after the modification of {date}",
   "after-returned": "{within} after it came back into service on {date}",
-  "after-reopened": "{within} after reopening on {date} ({reason} before)",
+  "after-reopened": "{within} after reopening on {date}[ ({reason} before)]",
   "no-event-yet": "due once it is {after}; nothing of the kind has happened",
   "by-usage":
     "{every} {unit} from {date} (last done): it stood at {value} {unit} on {read} and, at {rate} {unit} a day, reaches {at} {unit} then",

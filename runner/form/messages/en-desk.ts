@@ -66,6 +66,7 @@ export const DESK_WORDS = {
   "entry-of-other-asset": "That entry is about another asset.",
   "not-an-inspection": "That entry is no inspection.",
   "paper-has-no-instant": "Of a sheet on paper only the day is known: the time has to be left out.",
+  "beyond-the-calendar": "A year from {date} goes beyond the last day that is counted.",
   "done-after-keyed": "It says done on {date}, which is after it was keyed in on {keyed}.",
   "not-a-sample": "No sample was taken there.",
   "hash-differs": "It arrived changed. Send it again.",

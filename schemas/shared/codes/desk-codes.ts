@@ -32,6 +32,7 @@ export const DESK_CODES = {
   "not-an-inspection": ["kind"],
   "paper-has-no-instant": [],
   "done-after-keyed": ["date", "keyed"],
+  "beyond-the-calendar": ["date"],
   "not-a-sample": ["point"],
 
   "hash-differs": ["expected", "found"],

@@ -3,7 +3,7 @@ import {
   type CivilDate,
   type DueFacts,
   type IntervalDefinition,
-  type RuleOverride,
+  type IntervalRule,
   type WithCovered,
   withCovered,
 } from "@roundbook/schemas";
@@ -24,18 +24,16 @@ const meteredBy = ({ definition: { rule, checklist } }: Variant): readonly strin
 
 type Known = KnownFacts & { calendar(site: string): Calendar | undefined };
 
-/** What a meter of the rule, or of the asset's own, showed. */
+/** What the meter of a rule showed; nothing where it goes by no use. */
 function meterOf(
   asset: DueAsset,
-  definition: IntervalDefinition,
+  rule: IntervalRule,
+  { checklist }: IntervalDefinition,
   known: Known,
-  own?: RuleOverride,
 ) {
-  const rules = [...(own === undefined ? [] : [own.rule]), definition.rule];
-  const rule = rules.find((one) => one.kind === "on-usage");
-  return rule === undefined
-    ? {}
-    : { meter: known.meter(asset.id, rule.checklist ?? definition.checklist, rule.point) };
+  return rule.kind === "on-usage"
+    ? { meter: known.meter(asset.id, rule.checklist ?? checklist, rule.point) }
+    : {};
 }
 
 function factsOf(
@@ -50,8 +48,10 @@ function factsOf(
     registered: asset.registeredOn as CivilDate,
     events: known.events(asset.id),
     particulars: asset.particulars,
-    ...meterOf(asset, definition, known, override),
-    ...(override === undefined ? {} : { override }),
+    ...meterOf(asset, definition.rule, definition, known),
+    ...(override === undefined
+      ? {}
+      : { override: { ...override, ...meterOf(asset, override.rule, definition, known) } }),
     ...(calendar === undefined ? {} : { calendar }),
   };
 }
