@@ -27,16 +27,24 @@ test("a change begins to be saved at once, before anything else can happen to th
   expect(store.waiting).toHaveLength(1);
 });
 
-test("while one save runs only the newest state waits, and it is saved last", async () => {
+test("every state is handed over at once, in order: none waits in the page for the one before", async () => {
   const store = slowStore();
   const keeper = new DraftKeeper(database, now, store.save);
   for (const at of [1, 2, 3]) keeper.change(draft(at));
+  expect(store.waiting).toHaveLength(3);
   const flushed = keeper.flush();
-  store.waiting[0]?.();
-  await expect.poll(() => store.waiting.length).toBe(2);
-  store.waiting[1]?.();
+  for (const end of store.waiting) end();
   await flushed;
-  expect(store.saved).toEqual([1, 3]);
+  expect(store.saved).toEqual([1, 2, 3]);
+  await keeper.flush();
+  expect(store.waiting).toHaveLength(3);
+});
+
+test("states that were handed over are in the store in their order, though nobody waited", async () => {
+  const opened = await openDevice("keeper-order");
+  const keeper = new DraftKeeper(opened, now);
+  for (let at = 1; at <= 50; at += 1) keeper.change(draft(at));
+  expect(await opened.get("drafts", "a:b")).toEqual(draft(50));
 });
 
 test("once the draft has become an entry nothing saves it again", async () => {

@@ -1,27 +1,30 @@
 import type { DeviceDatabase, Draft } from "../offline/database.ts";
 import { saveDraft } from "../offline/drafts.ts";
-import { isFull, withRoom } from "../offline/room.ts";
+import { isFull, makeRoom } from "../offline/room.ts";
 
 /** Whether the device has the newest state, or why it has not. */
 export type Keeping = "kept" | "full" | "failed";
 
 /**
- * Saves a draft at every change, at once: a save takes a millisecond or two, and what is written
- * has to outlive a page that ends the moment after. While one save runs the newest state waits for
- * it, so that an older state never overwrites a newer one and none is saved needlessly. What cannot
- * be saved is held here and tried again with the next change: a draft is never dropped.
+ * Hands every state of a draft to the device's store at once, in order: a page may end the moment
+ * after, and a state that waited here for the save before it would be lost. The store finishes what
+ * it was given in that order, so that an older state never overwrites a newer one. What cannot be
+ * saved is held here and tried again with the next change: a draft is never dropped.
  */
 export class DraftKeeper {
+  /** The newest state, until the device has it. */
   #pending: Draft | null = null;
-  #running: Promise<void> | null = null;
+  #running = new Set<Promise<void>>();
   #ended = false;
   #keeping: Keeping = "kept";
   readonly #save: (draft: Draft) => Promise<void>;
+  readonly #makeRoom: () => Promise<unknown>;
   /** Told whenever it changes. */
   onKeeping: (keeping: Keeping) => void = () => undefined;
 
   constructor(database: DeviceDatabase, now: () => number, save = saveDraft) {
-    this.#save = (draft) => withRoom(database, now, () => save(database, draft));
+    this.#save = (draft) => save(database, draft);
+    this.#makeRoom = () => makeRoom(database, now(), true);
   }
 
   /** What the device does not have yet. */
@@ -32,30 +35,44 @@ export class DraftKeeper {
   change(draft: Draft): void {
     if (this.#ended) return;
     this.#pending = draft;
-    void this.flush();
+    this.#hand(draft);
   }
 
   /** Resolves once everything changed so far is saved, or could not be. */
-  flush(): Promise<void> {
-    this.#running ??= this.#drain().finally(() => {
-      this.#running = null;
-    });
-    return this.#running;
+  async flush(): Promise<void> {
+    if (this.#pending !== null && this.#running.size === 0 && !this.#ended)
+      this.#hand(this.#pending);
+    while (this.#running.size > 0) await Promise.all(this.#running);
   }
 
-  async #drain(): Promise<void> {
-    while (this.#pending && !this.#ended) {
-      const draft = this.#pending;
-      this.#pending = null;
+  #hand(draft: Draft): void {
+    const run = this.#try(draft).finally(() => this.#running.delete(run));
+    this.#running.add(run);
+  }
+
+  async #try(draft: Draft): Promise<void> {
+    try {
+      await this.#save(draft);
+      this.#kept(draft);
+    } catch (error) {
+      if (!isFull(error)) return this.#tell("failed");
       try {
-        await this.#save(draft);
-        this.#tell("kept");
-      } catch (error) {
-        this.#pending ??= draft;
-        this.#tell(isFull(error) ? "full" : "failed");
-        return;
+        await this.#makeRoom();
+        // Only the newest is tried again: an older one would overwrite it.
+        const newest = this.#pending;
+        if (newest === null || this.#ended) return;
+        await this.#save(newest);
+        this.#kept(newest);
+      } catch (again) {
+        this.#tell(isFull(again) ? "full" : "failed");
       }
     }
+  }
+
+  #kept(draft: Draft): void {
+    if (this.#pending !== draft) return;
+    this.#pending = null;
+    this.#tell("kept");
   }
 
   #tell(keeping: Keeping): void {
