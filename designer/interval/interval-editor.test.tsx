@@ -162,7 +162,7 @@ test("what the server finds wrong stands by its sentence", async () => {
   expect(line?.querySelector(".line-problem")).not.toBeNull();
 });
 
-test("it is put in force with a reason, and not without one", async () => {
+test("it is put in force with a reason, and not without one, over what was read", async () => {
   await open({ intervals: [row(EVERY)] });
   await page.press("Put in force…");
   await page.press("Put in force");
@@ -172,7 +172,7 @@ test("it is put in force with a reason, and not without one", async () => {
   expect(page.asked.find(({ method }) => method === "PUT")).toEqual({
     method: "PUT",
     path: `/api/intervals/${ID}`,
-    body: { ...definition(EVERY), reason: "The maker says so" },
+    body: { ...definition(EVERY), reason: "The maker says so", over: definition(EVERY) },
   });
 });
 

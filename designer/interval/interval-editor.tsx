@@ -53,6 +53,8 @@ export const IntervalEditor = (props: IntervalEditorProps) => {
   const [today] = useState(() => civilToday(new Date()));
   const work = useIntervalDraft(id, row?.definition ?? beginInterval(), kept, { today });
   const { draft } = work;
+  // What this page was opened on: somebody else may put another in force meanwhile.
+  const [over, setOver] = useState(() => row?.progress?.definition ?? row?.definition);
   const [open, setOpen] = useState<string | null>(null);
   const [turned, setTurned] = useState(false);
   const [asset, setAsset] = useState<{ type: string; id: string }>();
@@ -105,10 +107,11 @@ export const IntervalEditor = (props: IntervalEditorProps) => {
   const goOn = (to: string) => navigate(`/intervals/${to}`, { replace: true });
   const force = (reason: string) =>
     run(async () => {
-      const body = { ...draft, reason };
+      const body = { ...draft, reason, ...(over === undefined ? {} : { over }) };
       const reply = row
         ? await sendJson<undefined>("PUT", `/api/intervals/${id}`, body)
         : await sendJson<{ id: string }>("POST", "/api/intervals", body);
+      setOver(draft);
       await work.putInForce();
       await queries.invalidateQueries({ queryKey: ["intervals"] });
       onTold("in-force");

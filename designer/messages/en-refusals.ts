@@ -50,6 +50,8 @@ export const REFUSAL_WORDS: Readonly<Record<RefusalCode, string>> = {
   "keeper-not-right": "Who does the rounds is not right.",
   "interval-draft-changed-meanwhile": "Somebody saved this draft meanwhile; yours is not lost.",
   "name-differs": "The name differs from the address.",
+  "interval-changed-meanwhile":
+    "Somebody changed this interval while it stood open here. Nothing was put in force. Keep yours as a draft, then open the interval again to see theirs.",
   "interval-not-right": "Something about the interval is not right.",
   "checklist-not-right": "Something in the checklist is not right.",
   "same-as-newest-issue": "The newest issue says exactly the same already.",

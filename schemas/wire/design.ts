@@ -107,7 +107,12 @@ export type SaveAssetType = FromSchema<typeof SAVE_ASSET_TYPE_SCHEMA>;
 /** POST /api/intervals and PUT /api/intervals/:id: a definition, and why it is set or changed. */
 export const INTERVAL_BODY_SCHEMA = {
   ...INTERVAL_SCHEMA,
-  properties: { ...INTERVAL_SCHEMA.properties, reason: label },
+  properties: {
+    ...INTERVAL_SCHEMA.properties,
+    reason: label,
+    /** The definition that was read: where another has been put in force since, it is refused (409). */
+    over: INTERVAL_SCHEMA,
+  },
 } as const;
 export type IntervalBody = FromSchema<typeof INTERVAL_BODY_SCHEMA>;
 

@@ -121,3 +121,21 @@ it("a calendar reaches every window of its site, in batches too", async () => {
   await rebuild(ctx);
   expect(await dump(estate)).toEqual(before);
 }, 60_000);
+
+it("a change over another than was read is refused, waiting or in force, and changes nothing", async () => {
+  const estate = await manyDoors();
+  const { ctx, session, ids } = estate;
+  const [before] = await readIntervals(ctx);
+  const over = before?.definition;
+  if (over === undefined) throw new Error("no interval");
+  await setInterval(ctx, session, { ...everyMonths(estate, 2), over }, ids.interval);
+  const late = setInterval(ctx, session, { ...everyMonths(estate, 4), over }, ids.interval);
+  await expect(late).rejects.toMatchObject({ code: "interval-changed-meanwhile" });
+  await drainRecomputes(ctx);
+  const again = setInterval(ctx, session, { ...everyMonths(estate, 4), over }, ids.interval);
+  await expect(again).rejects.toMatchObject({ code: "interval-changed-meanwhile" });
+  const [now] = await readIntervals(ctx);
+  expect(now?.definition.title).toBe("Every 2 months");
+  const read = now?.definition;
+  await setInterval(ctx, session, { ...everyMonths(estate, 4), over: read }, ids.interval);
+}, 60_000);

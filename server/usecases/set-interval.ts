@@ -1,4 +1,5 @@
 import {
+  canonicalize,
   coversProblems,
   type IntervalBody,
   type IntervalDefinition,
@@ -49,14 +50,21 @@ export async function intervalProblems(
   return problems;
 }
 
-/** Sets a new interval, or changes the one named `interval`. */
+/**
+ * Sets a new interval, or changes the one named `interval`.
+ * @throws Refusal when it is not what `over` says any more: two managers must not undo each other unseen.
+ */
 export async function setInterval(
   ctx: Context,
   by: Session,
-  { reason, ...definition }: IntervalBody,
+  { reason, over, ...definition }: IntervalBody,
   interval?: string,
 ): Promise<{ id: string }> {
-  if (interval !== undefined) await mustExist(ctx, interval);
+  if (interval !== undefined) {
+    const now = await mustExist(ctx, interval);
+    if (over !== undefined && canonicalize(over) !== canonicalize(now))
+      throw new Refusal("conflict", "interval-changed-meanwhile");
+  }
   const id = interval ?? ctx.newId();
   const problems = await intervalProblems(ctx, definition, id);
   if (problems.length > 0) throw new Refusal("invalid", "interval-not-right", problems);
@@ -68,7 +76,9 @@ export async function setInterval(
   return { id };
 }
 
-export async function mustExist(ctx: Context, interval: string): Promise<void> {
-  const rows = await readIntervals(ctx);
-  if (!rows.some(({ id }) => id === interval)) throw new Refusal("not-found", "no-such-interval");
+/** The definition that was said last, whether its dates are worked out yet or not. */
+export async function mustExist(ctx: Context, interval: string): Promise<IntervalDefinition> {
+  const row = (await readIntervals(ctx)).find(({ id }) => id === interval);
+  if (row === undefined) throw new Refusal("not-found", "no-such-interval");
+  return row.progress?.definition ?? row.definition;
 }

@@ -65,6 +65,7 @@ export const DESK_WORDS = {
   "team-not-right": "the team is not right",
   "keeper-not-right": "nobody of this name can do the rounds",
   "interval-draft-changed-meanwhile": "somebody saved the draft of the interval meanwhile",
+  "interval-changed-meanwhile": "the interval has another rule: it was changed meanwhile",
   "interval-not-right": "the interval cannot be set like this",
   "checklist-not-right": "the checklist cannot be issued like this",
   "already-withdrawn": "the checklist is withdrawn already",

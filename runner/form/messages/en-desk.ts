@@ -9,6 +9,7 @@ export const DESK_WORDS = {
   "sign-in-taken": "Somebody signs in with this name already.",
   "not-a-key": "This is no key of a device.",
   "device-enrolled-otherwise": "This device is enrolled with another key.",
+  "device-not-enrolled": "This device is not enrolled yet: sign in on it once with a signal.",
   "unknown-place": "This place is not known.",
   "not-an-address": "This is no address; one is written as name@example.org.",
   "unknown-person": "This person or team is not known.",

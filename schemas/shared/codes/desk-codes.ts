@@ -89,6 +89,7 @@ export const REFUSAL_CODES = [
   "interval-draft-changed-meanwhile",
   "name-differs",
   "interval-not-right",
+  "interval-changed-meanwhile",
   "checklist-not-right",
   "same-as-newest-issue",
   "already-withdrawn",
