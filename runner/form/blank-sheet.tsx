@@ -1,6 +1,14 @@
-import { type Checklist, type Judge, type Particulars, worded } from "@roundbook/schemas";
+import {
+  type Checklist,
+  type Judge,
+  type LimitJudgement,
+  type Particulars,
+  worded,
+} from "@roundbook/schemas";
 import { type ReactNode, useMemo } from "react";
+import { askedOf } from "./asked-of.ts";
 import { LimitWords } from "./fields/limit-words.tsx";
+import { LeafWords } from "./look/margin-block.tsx";
 import { PlaceHeading } from "./look/place-heading.tsx";
 import { Point } from "./look/point.tsx";
 import { printUnit } from "./look/print-unit.ts";
@@ -24,7 +32,8 @@ export function BlankSheet({ document: data, judge, particulars, language }: Bla
     () => (language === undefined ? data : worded(data, language)),
     [data, language],
   );
-  const judgement = useMemo(() => judge.judge({ particulars, answers: {} }), [judge, particulars]);
+  const input = useMemo(() => ({ particulars, answers: {} }), [particulars]);
+  const judgement = useMemo(() => judge.judge(input), [judge, input]);
   const sections = useMemo(
     () => sectionsOf(document, t("form.points"), judgement.repeats),
     [document, t, judgement],
@@ -34,11 +43,13 @@ export function BlankSheet({ document: data, judge, particulars, language }: Bla
       {(document.cautions ?? []).length > 0 && (
         <section className="blank-cautions">
           <PlaceHeading title={t("caution.title")} />
-          <ul className="cautions">
-            {document.cautions?.map((caution) => (
-              <li key={caution}>{caution}</li>
-            ))}
-          </ul>
+          <LeafWords>
+            <ul className="cautions">
+              {document.cautions?.map((caution) => (
+                <li key={caution}>{caution}</li>
+              ))}
+            </ul>
+          </LeafWords>
         </section>
       )}
       {sections.map(({ key, number, title, under, points }) => (
@@ -46,6 +57,10 @@ export function BlankSheet({ document: data, judge, particulars, language }: Bla
           <PlaceHeading number={number} title={title} aside={under ?? undefined} />
           {points.map((point) => {
             const judged = judgement.points[point.id];
+            const { limits } = askedOf(point, judge, judgement, input);
+            const known = ({ bound, boundDate, kind }: LimitJudgement) =>
+              bound !== null || boundDate !== undefined || kind === "accept";
+            const hangs = hasBounds(point) && !limits.some(known);
             return (
               <div key={point.id} className="blank-point">
                 <Point
@@ -59,11 +74,12 @@ export function BlankSheet({ document: data, judge, particulars, language }: Bla
                     <LimitWords
                       quantity={point.definition.quantity}
                       judgement={judged}
-                      limits={judged.limits}
+                      limits={limits}
                       all
                       silent
                     />
                   )}
+                  {hangs && <p className="second">{t("blank.limit")}</p>}
                 </div>
               </div>
             );
@@ -73,12 +89,19 @@ export function BlankSheet({ document: data, judge, particulars, language }: Bla
       {unknownRepeats(document, judgement.repeats).map(({ title }) => (
         <section key={title} className="blank-section">
           <PlaceHeading title={title} />
-          <p className="second">{t("blank.repeat")}</p>
+          <LeafWords>
+            <p className="second">{t("blank.repeat")}</p>
+          </LeafWords>
         </section>
       ))}
     </ChecklistTitles>
   );
 }
+
+/** A reading's limits hang on particulars that are not known. */
+const hasBounds = ({ definition, kind }: FormPoint): boolean =>
+  (kind === "reading" || kind === "readings" || kind === "count" || kind === "date") &&
+  (definition.limits ?? []).length > 0;
 
 const Boxes = ({ labels }: { readonly labels: readonly string[] }) => (
   <ul className="blank-boxes">

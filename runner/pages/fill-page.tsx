@@ -185,12 +185,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
       setAsking(false);
       keepDraft({ paper: said });
     };
-    return (
-      <Page>
-        {title}
-        <PaperAsk given={onPaper} {...{ today, photos }} onGiven={given} />
-      </Page>
-    );
+    return <PaperAsk given={onPaper} {...{ today, photos, title }} onGiven={given} />;
   }
   return (
     <ChecklistForm

@@ -1,11 +1,12 @@
 import { type CivilDate, formatCivilDate, parseCivilDate } from "@roundbook/schemas";
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import {
   Button,
   Buttons,
   LeafWords,
   LineField,
   longDay,
+  Page,
   PaperPhotos,
   type PhotoDoor,
   PlaceHeading,
@@ -28,8 +29,10 @@ export const PaperAsk = ({
   given,
   today,
   photos,
+  title,
   onGiven,
 }: {
+  readonly title: ReactNode;
   readonly given: PaperDraft;
   readonly today: CivilDate;
   readonly photos: PhotoDoor;
@@ -45,7 +48,22 @@ export const PaperAsk = ({
         ? paper("paper.done-on-late")
         : undefined;
   return (
-    <section>
+    <Page
+      dock={
+        <Buttons>
+          <Button
+            kind="primary"
+            onClick={() => {
+              setPressed(true);
+              if (fault === undefined) onGiven(draft);
+            }}
+          >
+            {paper("paper.go")}
+          </Button>
+        </Buttons>
+      }
+    >
+      {title}
       <PlaceHeading title={paper("paper.title")} />
       <LeafWords>
         <p>{paper("paper.about")}</p>
@@ -66,6 +84,9 @@ export const PaperAsk = ({
           value={draft.doneBy}
           onChange={({ target }) => setDraft({ ...draft, doneBy: target.value })}
         />
+      </LeafWords>
+      <PlaceHeading title={paper("paper.sheet")} />
+      <LeafWords>
         <PaperPhotos
           title={paper("paper.sheet")}
           hashes={draft.sheet}
@@ -76,19 +97,8 @@ export const PaperAsk = ({
             setDraft({ ...draft, sheet: draft.sheet.filter((one) => one !== sha256) })
           }
         />
-        <Buttons>
-          <Button
-            kind="primary"
-            onClick={() => {
-              setPressed(true);
-              if (fault === undefined) onGiven(draft);
-            }}
-          >
-            {paper("paper.go")}
-          </Button>
-        </Buttons>
       </LeafWords>
-    </section>
+    </Page>
   );
 };
 

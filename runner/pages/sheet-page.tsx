@@ -12,6 +12,7 @@ import {
   useJudge,
   WordButton,
   WordLink,
+  WordList,
 } from "../form/index.ts";
 import { w } from "../messages/page.ts";
 import { paper } from "../messages/paper.ts";
@@ -89,8 +90,10 @@ const Sheet = ({
       <div className="only-screen">
         <StateLine>{paper("sheet.about")}</StateLine>
         <LeafWords>
-          <WordButton onClick={() => window.print()}>{paper("sheet.print")}</WordButton>{" "}
-          <WordButton onClick={() => window.history.back()}>{paper("sheet.back")}</WordButton>
+          <WordList>
+            <WordButton onClick={() => window.print()}>{paper("sheet.print")}</WordButton>
+            <WordButton onClick={() => window.history.back()}>{paper("sheet.back")}</WordButton>
+          </WordList>
         </LeafWords>
       </div>
       <LeafWords>

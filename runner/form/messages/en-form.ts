@@ -61,6 +61,7 @@ export const FORM_WORDS = {
   "reading.last": "{day}: {value}",
   "reading.last-undated": "last: {value}",
 
+  "blank.limit": "Its limit follows from particulars that are not known here.",
   "blank.repeat": "How many there are is not known here: one sheet for each.",
   "blank.waited": "seconds waited; at least {seconds}",
   "blank.date": "day, month, year",
