@@ -44,6 +44,8 @@ export const PLAN_WORDS = {
   "due.every-status": "However it stands",
   "due.words": "Number or words",
   "due.as-on": "As it would stand on {day}, if nothing were done until then.",
+  "due.as-past":
+    "Today’s dates, looked at from {day}: what was done since counts. It is not how things stood then.",
   "due.today": "As it stands today",
   "due.none-at-all": "Nothing is due.",
   "due.none-at-all-next": "An interval makes assets of a type due; it is set under Intervals.",

@@ -127,7 +127,7 @@ export const DueListPage = () => {
       />
       {on !== null && (
         <StateLine>
-          {pl("due.as-on", { day: dateWords(on) })}{" "}
+          {pl(on < civilToday(new Date()) ? "due.as-past" : "due.as-on", { day: dateWords(on) })}{" "}
           <WordButton onClick={() => set("on", "")}>{pl("due.today")}</WordButton>
         </StateLine>
       )}

@@ -116,7 +116,10 @@ const wordsOfKind = (
           .join(". "),
       };
     case "interval-set":
-      return { title: book("entry.interval-set"), words: entry.body.definition.title };
+      return {
+        title: book("entry.interval-set"),
+        words: [entry.body.definition.title, entry.body.reason].filter(Boolean).join(". "),
+      };
     case "interval-ended":
       return { title: book("entry.interval-ended"), words: entry.body.reason };
     case "calendar-set":
