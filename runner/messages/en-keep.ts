@@ -18,5 +18,7 @@ export const KEEP_WORDS = {
   "fault.entry-altered": "{pointer}: this entry is not as it was signed. It was left out.",
   "fault.entry-differs-here":
     "{pointer}: this device has another entry of the same name. Its own was kept.",
+  "fault.draft-differs-here":
+    "{pointer}: this check was begun on this device too. Its own was kept; finish or throw it away, then read the file again.",
   "fault.draft-not-whole": "{pointer}: this unfinished check is not whole. It was left out.",
 } as const;

@@ -74,6 +74,8 @@ export interface SentRow {
   readonly checklist: string | null;
   /** A complete, evaluated inspection: it moves the due date once the site is read again. */
   readonly counts: boolean;
+  /** Civil date of the entry: a sheet keyed in today was done before. Rows of an older app have none. */
+  readonly doneOn?: string;
   readonly seq: number;
   readonly sentAt: number;
   readonly summary: EntrySummary;

@@ -73,6 +73,7 @@ export const settle = async (
           asset: row.signed.entry.asset,
           checklist: checklistOf(row.signed.entry),
           counts: entryCounts(row.signed.entry),
+          doneOn: row.signed.entry.civilDate,
           seq: outcome.seq,
           sentAt: now,
           summary: row.summary,

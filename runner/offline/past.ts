@@ -1,10 +1,14 @@
 import type { HistoryEntry, SiteHistory } from "@roundbook/schemas";
 import type { DeviceDatabase, PastOf } from "./database.ts";
 
+/** Where only the day is known it stands before every instant of it, as the server has it. */
+const instantOf = ({ entry }: HistoryEntry): number =>
+  entry.happenedAt === null ? -1 : Date.parse(entry.happenedAt);
+
 /** Newest first: by civil date, instant and place in the log, as the server lists them. */
 const newestFirst = (a: HistoryEntry, b: HistoryEntry): number =>
   (a.entry.civilDate < b.entry.civilDate ? 1 : a.entry.civilDate > b.entry.civilDate ? -1 : 0) ||
-  Date.parse(b.entry.happenedAt ?? "") - Date.parse(a.entry.happenedAt ?? "") ||
+  instantOf(b) - instantOf(a) ||
   b.leaf.seq - a.leaf.seq;
 
 /** What this device keeps of an asset's history, newest first. */

@@ -101,6 +101,17 @@ test("what was sent from here is not taken up again, and of two drafts the one c
   expect(await database.get("drafts", draft(2).key)).toEqual(draft(2));
 });
 
+test("a check that was begun here too keeps its own draft, and the other is named", async () => {
+  const { database } = await full("file-8");
+  const file = await writeUnsent(database, NOW);
+  const own = { ...draft(1), startedAt: 99 };
+  await database.put("drafts", own);
+  expect((await readUnsent(database, file)).faults).toEqual([
+    { pointer: "/drafts/0", code: "draft-differs-here" },
+  ]);
+  expect(await database.get("drafts", own.key)).toEqual(own);
+});
+
 test("an altered entry, an entry that differs from the one here, a photo and a draft that are not whole are named and left out; the sound rest is taken up", async () => {
   const { database, row } = await full("file-5");
   const file = JSON.parse(await (await writeUnsent(database, NOW)).text());

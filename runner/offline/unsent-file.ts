@@ -69,6 +69,7 @@ export type FaultCode =
   | "photo-altered"
   | "entry-altered"
   | "entry-differs-here"
+  | "draft-differs-here"
   | "draft-not-whole";
 
 /** What is not sound in a file, by its JSON Pointer. */
@@ -119,6 +120,9 @@ const isDraft = (draft: unknown): draft is Draft =>
   isRecord(draft.evidence) &&
   Array.isArray(draft.declared);
 
+const isSameDraft = (a: Draft, b: Draft): boolean =>
+  a.person === b.person && a.startedAt === b.startedAt;
+
 async function photoOf(photo: unknown): Promise<EvidenceRow | undefined> {
   if (!isRecord(photo) || typeof photo.base64 !== "string") return undefined;
   try {
@@ -150,7 +154,7 @@ async function parsed(file: Blob): Promise<Record<string, unknown> | FaultCode> 
 
 /**
  * Takes up unsent work from a file that `writeUnsent` made, here or on another device: entries stay
- * signed by who wrote them. What is here already stays as it is; of two drafts of one check the one
+ * signed by who wrote them. What is here already stays as it is; of two states of one draft the one
  * changed last is kept. Whatever is not sound is told by its place in the file and left out.
  */
 export async function readUnsent(database: DeviceDatabase, file: Blob): Promise<Restored> {
@@ -197,7 +201,10 @@ export async function readUnsent(database: DeviceDatabase, file: Blob): Promise<
       continue;
     }
     const here = await database.get("drafts", draft.key);
-    if (here !== undefined && here.changedAt >= draft.changedAt) count.known += 1;
+    // Begun apart, neither holds what the other has: nobody but a person throws one away.
+    if (here !== undefined && !isSameDraft(here, draft))
+      fault(`/drafts/${at}`, "draft-differs-here");
+    else if (here !== undefined && here.changedAt >= draft.changedAt) count.known += 1;
     else {
       await database.put("drafts", draft);
       count.drafts += 1;

@@ -1,6 +1,6 @@
 import { formatCivilDate } from "@roundbook/schemas";
 import { useQueryClient } from "@tanstack/react-query";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { useLocation, useParams, useSearch } from "wouter";
 import {
   ChecklistForm,
@@ -21,7 +21,6 @@ import { w } from "../messages/page.ts";
 import { work } from "../messages/work.ts";
 import type { Draft, PaperDraft } from "../offline/database.ts";
 import { draftKey } from "../offline/drafts.ts";
-import { keepPhoto, loadPhoto } from "../offline/evidence.ts";
 import { clockTime } from "./day-words.ts";
 import { useDevice } from "./device.tsx";
 import { todayAt } from "./due-of.tsx";
@@ -31,6 +30,7 @@ import { LanguageChoice } from "./language-choice.tsx";
 import { NotCompletedSheet } from "./not-completed-sheet.tsx";
 import { type ToFill, useToFill } from "./use-fill.ts";
 import { Unkept, useKeeper } from "./use-keeper.tsx";
+import { usePhotoDoor } from "./use-photo-door.ts";
 import { useWrite } from "./use-write.ts";
 import { inspectionBody } from "./write-inspection.ts";
 
@@ -79,34 +79,6 @@ const freshDraft = (given: ToFill, person: string, now: number): Draft => ({
   waits: {},
 });
 
-/** Addresses of kept photos, given back when the page is left. */
-const usePhotos = () => {
-  const { database, now } = useDevice();
-  const urls = useRef(new Map<string, string>());
-  useEffect(() => {
-    const made = urls.current;
-    return () => {
-      for (const url of made.values()) URL.revokeObjectURL(url);
-      made.clear();
-    };
-  }, []);
-  return useMemo(
-    () => ({
-      keepPhoto: async (blob: Blob) => ({ sha256: await keepPhoto(database, blob, now()) }),
-      photoUrl: async (sha256: string) => {
-        const made = urls.current.get(sha256);
-        if (made) return made;
-        const blob = await loadPhoto(database, sha256);
-        if (!blob) return undefined;
-        const url = URL.createObjectURL(blob);
-        urls.current.set(sha256, url);
-        return url;
-      },
-    }),
-    [database, now],
-  );
-};
-
 const Filling = ({ given }: { readonly given: ToFill }) => {
   const { now, settings, changeSettings, person } = useDevice();
   const { asset, bundle, issue } = given;
@@ -114,7 +86,7 @@ const Filling = ({ given }: { readonly given: ToFill }) => {
   const queries = useQueryClient();
   const write = useWrite();
   const { keeper, keeping } = useKeeper();
-  const photos = usePhotos();
+  const photos = usePhotoDoor();
   const [attempting, setAttempting] = useState(false);
   const [start] = useState(() => given.draft ?? freshDraft(given, person.id, now()));
   const draft = useRef(start);

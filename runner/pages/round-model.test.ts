@@ -113,6 +113,14 @@ describe("what is done on the round", () => {
     expect(states({ bundle: bundle([due("1")]), ...nothing, sent }, today)).toEqual(["done"]);
   });
 
+  test("a sheet keyed in and sent today that was done on another day is not done today", () => {
+    const row = { kind: "inspection", asset: "1", checklist: "list", counts: true };
+    const sentOn = (doneOn: string) => [{ ...row, doneOn }] as SentRow[];
+    const given = { bundle: bundle([due("1")]), ...nothing };
+    expect(states({ ...given, sent: sentOn("2026-09-01") }, today)).toEqual(["to-do"]);
+    expect(states({ ...given, sent: sentOn("2026-10-13") }, today)).toEqual(["done"]);
+  });
+
   test("the walk stands at the first asset to do; one past its latest day is over", () => {
     const rows = [due("1"), due("2", { latest: "2026-10-12" }), due("3")];
     expect(strokesOf(roundOf({ bundle: bundle(rows), ...nothing }, today), today)).toEqual([

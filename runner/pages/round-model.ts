@@ -56,6 +56,7 @@ const doneToday = ({ bundle, outbox, sent }: Kept, today: CivilDate): Today => {
     if (row.lastDone !== null && dayOf(row.lastDone) === today)
       done.add(pair(row.asset, row.checklist));
   for (const row of sent) {
+    if (row.doneOn !== undefined && dayOf(row.doneOn) !== today) continue;
     const key = pair(row.asset, row.checklist);
     if (row.kind === "not-completed") attempted.add(key);
     if (row.counts) done.add(key);

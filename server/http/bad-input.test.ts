@@ -149,6 +149,11 @@ describe("parameters that do not fit are named", () => {
       ["/api/due?on=2026-13-01", "/on", "bad-format"],
       ["/api/due?on=2026-02-30", "/on", "no-such-date"],
       ["/api/due/count?on=2026-02-30", "/on", "no-such-date"],
+      [
+        "/api/sites/00000000-0000-7000-8000-000000000000/history?after=0&from=2026-02-30",
+        "/from",
+        "no-such-date",
+      ],
       ["/api/plan?on=2027-02-29", "/on", "no-such-date"],
       ["/api/plan?on=9999-12-31", "/on", "beyond-the-calendar"],
       ["/api/due?limit=100000", "/limit", "bad-format"],

@@ -141,11 +141,17 @@ export function dueRow(row: Stored, on: number): DueRow {
   };
 }
 
-/** @throws Refusal for a day that no month has. */
+/** A day of a query, by its name. @throws Refusal for one that no month has. */
+export function dayOfQuery(name: string, date: string): number {
+  const day = parseCivilDate(date);
+  if (day !== undefined) return day;
+  throw new Refusal("invalid", "query-not-right", [problem(`/${name}`, "no-such-date", { date })]);
+}
+
 export async function dayAsked(ctx: Context, on?: string, site?: string): Promise<number> {
-  if (on !== undefined && parseCivilDate(on) === undefined)
-    throw new Refusal("invalid", "query-not-right", [problem("/on", "no-such-date", { date: on })]);
-  return dayOf(on ?? civilNow(ctx, await estateZone(ctx, site)));
+  return on === undefined
+    ? dayOf(civilNow(ctx, await estateZone(ctx, site)))
+    : dayOfQuery("on", on);
 }
 
 /** One page of the due list as queries whose rows are merged, each read in order by one index. */

@@ -1,7 +1,7 @@
 import type { HistoryEntry, Page, SiteHistory } from "@roundbook/schemas";
 import { and, desc, eq, gt, gte, lt, lte, sql } from "drizzle-orm";
 import { among } from "../store/among.ts";
-import { dayOf, readLogState } from "../store/append-log.ts";
+import { readLogState } from "../store/append-log.ts";
 import type { Db } from "../store/db.ts";
 import { contents, entries, entryDocs } from "../store/schema/log.ts";
 import { assets, people } from "../store/schema/register.ts";
@@ -9,6 +9,7 @@ import { commitmentsIn } from "./commitments-in.ts";
 import type { Context } from "./context.ts";
 import { decodeCursor, pageOf, pageSize } from "./cursor.ts";
 import { readCovered } from "./read-covered.ts";
+import { dayOfQuery } from "./read-due.ts";
 import { readLabels, readReceived, sinceOf } from "./received-results.ts";
 
 interface Paging {
@@ -141,8 +142,7 @@ const SITE_PAGE = 200;
 /**
  * Entries about the assets that are at a site, in the order of the log after a sequence number, of
  * civil dates from a day on. An inspection whose sample has got a result since is given again with
- * it. A page may be empty and not
- * the last: `upTo` is where to go on.
+ * it. A page may be empty and not the last: `upTo` is where to go on.
  */
 export async function readSiteHistory(
   ctx: Context,
@@ -155,7 +155,13 @@ export async function readSiteHistory(
   const last = Math.min(size, after + LOOKED_AT);
   const docs = await selectDocs(db)
     .innerJoin(assets, and(eq(assets.id, entries.asset), eq(assets.site, site)))
-    .where(and(gt(entries.seq, after), lte(entries.seq, last), gte(entries.civilDate, dayOf(from))))
+    .where(
+      and(
+        gt(entries.seq, after),
+        lte(entries.seq, last),
+        gte(entries.civilDate, dayOfQuery("from", from)),
+      ),
+    )
     .orderBy(entries.seq)
     .limit(SITE_PAGE);
   const found = await historyOf(db, docs);

@@ -2,9 +2,9 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "../browser/launch.ts";
 import type { Book } from "./book.ts";
-import { openDemoBook, PASSWORD } from "./demo-book.ts";
+import { openDemoBook, walkerOf } from "./demo-book.ts";
 import { drained, withQueue } from "./queue.ts";
-import { chooseSite, overflow, PHONE, signIn, visit, words } from "./visitor.ts";
+import { overflow, words } from "./visitor.ts";
 
 let browser: Browser;
 let book: Book;
@@ -18,13 +18,7 @@ afterAll(async () => {
   await book?.close();
 });
 
-const caretaker = async (name: string) => {
-  const visitor = await visit(browser, PHONE);
-  await signIn(visitor.page, book.origin, name, PASSWORD);
-  await chooseSite(visitor.page, "Boat Workshop");
-  await visitor.page.evaluate(() => navigator.serviceWorker.ready);
-  return visitor;
-};
+const caretaker = (name: string) => walkerOf(browser, book, name);
 
 /** Opens the page and waits until numbers are kept for this device. */
 const toAdd = async (page: Page) => {

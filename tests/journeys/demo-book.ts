@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { type Book, openBook } from "./book.ts";
-import { visit } from "./visitor.ts";
+import { chooseSite, PHONE, signIn, type Visitor, visit } from "./visitor.ts";
 
 export const PASSWORD = "harbour-journey";
 
@@ -17,4 +17,18 @@ export async function openDemoBook(browser: Browser): Promise<Book> {
   await page.getByText("Choose the site you walk.").waitFor();
   await close();
   return book;
+}
+
+/** Somebody who walks a site of the demo with their phone, ready to lose the network. */
+export async function walkerOf(
+  browser: Browser,
+  book: Book,
+  name: string,
+  site = "Boat Workshop",
+): Promise<Visitor> {
+  const visitor = await visit(browser, PHONE);
+  await signIn(visitor.page, book.origin, name, PASSWORD);
+  await chooseSite(visitor.page, site);
+  await visitor.page.evaluate(() => navigator.serviceWorker.ready);
+  return visitor;
 }

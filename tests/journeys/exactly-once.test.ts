@@ -3,12 +3,12 @@ import type { Browser, Page, Route } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "../browser/launch.ts";
 import type { Book } from "./book.ts";
-import { openDemoBook, PASSWORD } from "./demo-book.ts";
+import { openDemoBook, PASSWORD, walkerOf } from "./demo-book.ts";
 import { drained, queue, queueState } from "./queue.ts";
 import type { Queued } from "./queue-page.ts";
-import { chooseSite, PHONE, signIn, type Visitor, visit } from "./visitor.ts";
+import { signIn, type Visitor, visit } from "./visitor.ts";
 
-const SITE = "Boat Workshop";
+const _SITE = "Boat Workshop";
 let browser: Browser;
 let book: Book;
 let owner: Visitor;
@@ -28,10 +28,7 @@ afterAll(async () => {
 
 /** A caretaker with the site on their phone and no network. */
 async function offline(name = "dag"): Promise<Visitor> {
-  const visitor = await visit(browser, PHONE);
-  await signIn(visitor.page, book.origin, name, PASSWORD);
-  await chooseSite(visitor.page, SITE);
-  await visitor.page.evaluate(() => navigator.serviceWorker.ready);
+  const visitor = await walkerOf(browser, book, name);
   await visitor.context.setOffline(true);
   return visitor;
 }

@@ -3,9 +3,9 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "../browser/launch.ts";
 import type { Book } from "./book.ts";
-import { openDemoBook, PASSWORD } from "./demo-book.ts";
+import { openDemoBook, walkerOf } from "./demo-book.ts";
 import { drained, queue, queueState, withQueue } from "./queue.ts";
-import { chooseSite, PHONE, signIn, visit, words } from "./visitor.ts";
+import { words } from "./visitor.ts";
 
 let browser: Browser;
 let book: Book;
@@ -19,13 +19,7 @@ afterAll(async () => {
   await book?.close();
 });
 
-const caretaker = async (name: string) => {
-  const visitor = await visit(browser, PHONE);
-  await signIn(visitor.page, book.origin, name, PASSWORD);
-  await chooseSite(visitor.page, "Boat Workshop");
-  await visitor.page.evaluate(() => navigator.serviceWorker.ready);
-  return visitor;
-};
+const caretaker = (name: string) => walkerOf(browser, book, name);
 
 /** The history of the site is brought in the background. */
 const historyKept = async (page: Page) => {
